@@ -1,0 +1,7 @@
+#![doc = include_str!("../README.md")]
+
+pub mod coded;
+pub mod ids;
+pub mod moment;
+pub mod rig;
+pub mod units;

@@ -1,0 +1,278 @@
+//! Adding to a book, changing and retiring: what may be, and what it makes of the book.
+
+use super::{Bay, Book, Code, Device, Point, Rig, Source, TerminalFault, Tool};
+use crate::ids::{BayId, DeviceId, PointId, SourceId, ToolId};
+
+/// One change of a rig's book.
+///
+/// A record with a new name is added; one with a known name takes the place of the old.
+/// To retire a record is to put it again with `retired` set.
+#[derive(Debug, Clone, PartialEq)]
+pub enum BookChange {
+    /// Starts a book, with all that is in it.
+    Whole(Box<Book>),
+    /// The rig's own facts.
+    Rig(Box<Rig>),
+    /// A source.
+    Source(Box<Source>),
+    /// A bay.
+    Bay(Box<Bay>),
+    /// A device.
+    Device(Box<Device>),
+    /// A point.
+    Point(Box<Point>),
+    /// A tool.
+    Tool(Box<Tool>),
+}
+
+/// Which record has a code.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum CodeOwner {
+    /// A source.
+    Source(SourceId),
+    /// A bay.
+    Bay(BayId),
+    /// A device.
+    Device(DeviceId),
+    /// A point.
+    Point(PointId),
+    /// A tool.
+    Tool(ToolId),
+}
+
+/// Why a book can't be so.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub enum BookFault {
+    /// The code is another record's already, or was once.
+    #[error("code {code} is taken")]
+    CodeTaken {
+        /// The code.
+        code: Code,
+    },
+    /// A record names another that the book does not have.
+    #[error("{of} names a {what} that is not in the book")]
+    Missing {
+        /// The code of the record that names it.
+        of: Code,
+        /// What kind of record is missing, as in message keys.
+        what: &'static str,
+    },
+    /// The terminal names a set or conductor that its device does not have.
+    #[error("{of} names a set or conductor that its device does not have")]
+    NoSuchSet {
+        /// The point.
+        of: Code,
+    },
+    /// A terminal can't be so.
+    #[error("{of}: {fault}")]
+    Terminal {
+        /// The point.
+        of: Code,
+        /// What is wrong.
+        fault: TerminalFault,
+    },
+    /// A name is empty.
+    #[error("a name is empty")]
+    EmptyName,
+    /// The rule asks for no months, or more than a year.
+    #[error("a rule of {months} months; expected 1 to 12")]
+    Months {
+        /// The months found.
+        months: u8,
+    },
+}
+
+impl Book {
+    /// Sees that a change leaves the book whole.
+    ///
+    /// # Errors
+    /// [`BookFault`] with the first thing that would be wrong.
+    pub fn check(&self, change: &BookChange) -> Result<(), BookFault> {
+        match change {
+            BookChange::Whole(book) => book.check_whole(),
+            BookChange::Rig(rig) => check_rig(rig),
+            BookChange::Source(source) => {
+                named(&source.name)?;
+                self.free(&source.code, CodeOwner::Source(source.id))
+            }
+            BookChange::Bay(bay) => self.check_bay(bay),
+            BookChange::Device(device) => self.check_device(device),
+            BookChange::Point(point) => self.check_point(point),
+            BookChange::Tool(tool) => {
+                named(&tool.name)?;
+                self.free(&tool.code, CodeOwner::Tool(tool.id))
+            }
+        }
+    }
+
+    /// Makes a checked change. Never refuses.
+    pub fn apply(&mut self, change: &BookChange) {
+        match change {
+            BookChange::Whole(book) => *self = (**book).clone(),
+            BookChange::Rig(rig) => self.rig = (**rig).clone(),
+            BookChange::Source(record) => put(&mut self.sources, record, |r| r.id == record.id),
+            BookChange::Bay(record) => put(&mut self.bays, record, |r| r.id == record.id),
+            BookChange::Device(record) => put(&mut self.devices, record, |r| r.id == record.id),
+            BookChange::Point(record) => put(&mut self.points, record, |r| r.id == record.id),
+            BookChange::Tool(record) => put(&mut self.tools, record, |r| r.id == record.id),
+        }
+    }
+
+    /// Sees that the whole book holds together.
+    ///
+    /// # Errors
+    /// [`BookFault`] with the first thing that is wrong.
+    pub fn check_whole(&self) -> Result<(), BookFault> {
+        check_rig(&self.rig)?;
+        let mut seen = std::collections::HashSet::new();
+        if let Some(code) = self.codes().find(|code| !seen.insert(code.as_str())) {
+            return Err(BookFault::CodeTaken { code: code.clone() });
+        }
+        self.sources
+            .iter()
+            .try_for_each(|source| named(&source.name))?;
+        self.bays.iter().try_for_each(|bay| self.check_bay(bay))?;
+        self.devices
+            .iter()
+            .try_for_each(|device| self.check_device(device))?;
+        self.points
+            .iter()
+            .try_for_each(|point| self.check_point(point))
+    }
+
+    fn check_bay(&self, bay: &Bay) -> Result<(), BookFault> {
+        named(&bay.name)?;
+        self.free(&bay.code, CodeOwner::Bay(bay.id))?;
+        let known = |id: &SourceId| self.source(*id).is_some();
+        if bay.fed_by.iter().all(known) {
+            Ok(())
+        } else {
+            Err(missing(&bay.code, "source"))
+        }
+    }
+
+    fn check_device(&self, device: &Device) -> Result<(), BookFault> {
+        named(&device.name)?;
+        self.free(&device.code, CodeOwner::Device(device.id))?;
+        if self.bay(device.bay).is_none() {
+            return Err(missing(&device.code, "bay"));
+        }
+        let known = |code: &Code| self.sources.iter().any(|source| source.code == *code);
+        if device.unswitched.iter().all(known) {
+            Ok(())
+        } else {
+            Err(missing(&device.code, "source"))
+        }
+    }
+
+    fn check_point(&self, point: &Point) -> Result<(), BookFault> {
+        named(&point.name)?;
+        self.free(&point.code, CodeOwner::Point(point.id))?;
+        let device = self
+            .device(point.device)
+            .ok_or_else(|| missing(&point.code, "device"))?;
+        let Some(terminal) = point.terminal() else {
+            return Ok(());
+        };
+        terminal
+            .clone()
+            .checked()
+            .map_err(|fault| BookFault::Terminal {
+                of: point.code.clone(),
+                fault,
+            })?;
+        let Some(name) = &terminal.set else {
+            return Ok(());
+        };
+        let holds = device.set(name).is_some_and(|set| {
+            terminal
+                .conductor
+                .is_some_and(|conductor| set.system.conductors().contains(&conductor))
+        });
+        if holds {
+            Ok(())
+        } else {
+            Err(BookFault::NoSuchSet {
+                of: point.code.clone(),
+            })
+        }
+    }
+
+    /// Sees that a code is free for a record: its own, or nobody's yet.
+    fn free(&self, code: &Code, for_record: CodeOwner) -> Result<(), BookFault> {
+        let taken = self.owners(code).any(|owner| owner != for_record);
+        if taken {
+            Err(BookFault::CodeTaken { code: code.clone() })
+        } else {
+            Ok(())
+        }
+    }
+
+    /// The records that have a code.
+    pub fn owners<'a>(&'a self, code: &'a Code) -> impl Iterator<Item = CodeOwner> + 'a {
+        let has = move |other: &Code| other == code;
+        let sources = self
+            .sources
+            .iter()
+            .filter(move |r| has(&r.code))
+            .map(|r| CodeOwner::Source(r.id));
+        let bays = self
+            .bays
+            .iter()
+            .filter(move |r| has(&r.code))
+            .map(|r| CodeOwner::Bay(r.id));
+        let devices = self
+            .devices
+            .iter()
+            .filter(move |r| has(&r.code))
+            .map(|r| CodeOwner::Device(r.id));
+        let points = self
+            .points
+            .iter()
+            .filter(move |r| has(&r.code))
+            .map(|r| CodeOwner::Point(r.id));
+        let tools = self
+            .tools
+            .iter()
+            .filter(move |r| has(&r.code))
+            .map(|r| CodeOwner::Tool(r.id));
+        sources
+            .chain(bays)
+            .chain(devices)
+            .chain(points)
+            .chain(tools)
+    }
+}
+
+fn put<T: Clone>(list: &mut Vec<T>, record: &T, same: impl Fn(&T) -> bool) {
+    match list.iter_mut().find(|old| same(old)) {
+        Some(old) => *old = record.clone(),
+        None => list.push(record.clone()),
+    }
+}
+
+fn named(name: &str) -> Result<(), BookFault> {
+    if name.trim().is_empty() {
+        Err(BookFault::EmptyName)
+    } else {
+        Ok(())
+    }
+}
+
+fn check_rig(rig: &Rig) -> Result<(), BookFault> {
+    named(&rig.name)?;
+    if (1..=12).contains(&rig.rule.months) {
+        Ok(())
+    } else {
+        Err(BookFault::Months {
+            months: rig.rule.months,
+        })
+    }
+}
+
+fn missing(of: &Code, what: &'static str) -> BookFault {
+    BookFault::Missing {
+        of: of.clone(),
+        what,
+    }
+}

@@ -1,0 +1,32 @@
+//! The rig book: one motorhome or trailer with its sources, bays, devices and points.
+
+mod bay;
+mod book;
+mod change;
+mod code;
+mod device;
+mod fastening;
+mod point;
+mod source;
+mod terminal;
+mod thread;
+mod tool;
+mod wire_size;
+
+pub use bay::{Bay, Side, Station};
+pub use book::{Book, Rig, RigKind, ServiceKind, YearlyRule};
+pub use change::{BookChange, BookFault, CodeOwner};
+pub use code::{Code, CodeFault};
+pub use device::{Check, Conductor, ConductorSet, Device, DeviceKind, SetSystem, SupplyKind};
+pub use fastening::{
+    BoltGrade, Drive, DriveKind, Fastening, FasteningKind, Landing, Locking, Nut, Washer,
+};
+pub use point::{LookKind, Point, PointKind};
+pub use source::{Isolation, Presence, Source, SourceKind, Wait};
+pub use terminal::{
+    MakerTorque, Material, Recheck, Role, Strands, Terminal, TerminalFault, ThreadState,
+    TorqueBasis, Wire,
+};
+pub use thread::{Thread, ThreadFault};
+pub use tool::{Tool, ToolKind};
+pub use wire_size::{WireSize, WireSizeFault};
