@@ -141,6 +141,36 @@ pub enum TerminalFault {
 }
 
 impl Terminal {
+    /// A power terminal with one stranded copper conductor, of which nothing else is known yet.
+    ///
+    /// # Example
+    /// ```
+    /// use baywalk_domain::rig::{Fastening, FasteningKind, Terminal};
+    /// let terminal = Terminal::of(Fastening::of(FasteningKind::Stud));
+    /// assert_eq!((terminal.landed, terminal.allowed), (1, 1));
+    /// assert_eq!(terminal.maker, None);
+    /// ```
+    #[must_use]
+    pub const fn of(fastening: Fastening) -> Self {
+        Self {
+            set: None,
+            conductor: None,
+            role: Role::Power,
+            fastening,
+            wire: Wire {
+                size: None,
+                material: Material::Copper,
+                strands: Strands::Stranded,
+            },
+            landed: 1,
+            allowed: 1,
+            range: None,
+            current: None,
+            thread_state: ThreadState::Dry,
+            maker: None,
+        }
+    }
+
     /// Sees that what is said of the terminal can be true together.
     ///
     /// # Errors

@@ -1,0 +1,31 @@
+//! Torque advice: what to do at a terminal, with which figure, from which source.
+//!
+//! A full-torque pull is itself a re-torque, so a terminal is looked at, felt and checked below its
+//! target first; only what moved is set. Many kinds are never tightened at all.
+
+mod advice;
+mod advise;
+mod bolt;
+mod caution;
+mod check;
+mod connector;
+mod figure;
+mod finding;
+mod policy;
+mod practice;
+mod stud;
+mod table;
+
+pub use advice::{
+    Action, Advice, Band, Basis, BasisKind, Caution, CheckRule, CheckValue, FoundBy, LeftBy,
+    Missing, Target,
+};
+pub use advise::advise;
+pub use bolt::{
+    BoltFault, Calculation, Finish, NutFactor, PRELOAD_SHARE, SCATTER_DRY, SCATTER_LUBRICATED,
+    bolt, nut_factor, pitch_mm, proof_mpa, stress_area_mm2,
+};
+pub use check::share;
+pub use finding::{Crowded, Outside, crowded, outside};
+pub use practice::{Past, Practice};
+pub use table::{Certainty, Head, Known, Row, Standing, Table, TableFault, TableId};
