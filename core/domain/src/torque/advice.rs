@@ -1,7 +1,7 @@
 //! What is advised for one terminal, as typed values.
 
 use super::{Calculation, TableId};
-use crate::coded::coded;
+use crate::coded::{Coded, coded};
 use crate::rig::TorqueBasis;
 use crate::units::{Stated, Torque, TorqueUnit};
 
@@ -229,6 +229,26 @@ impl Basis {
             Self::Calculation(_) => BasisKind::Calculation,
         }
     }
+
+    /// The reference that is kept beside the figure: the owner's words for a label or document,
+    /// standard, table, edition, row and column for a table, the short form for a calculation.
+    #[must_use]
+    pub fn reference(&self) -> String {
+        match self {
+            Self::Maker { source, .. } => source.clone(),
+            Self::Table { table, row, column } => match table.table().map(super::Table::head) {
+                Some(head) => format!(
+                    "{}, {}, {}: {row}, {column}",
+                    head.standard, head.table, head.edition
+                ),
+                None => format!("{}: {row}, {column}", table.code()),
+            },
+            Self::Calculation(bolt) => format!(
+                "T = K D F: K {}, D {} mm, F {:.0} N",
+                bolt.factor.typical, bolt.diameter_mm, bolt.preload_n
+            ),
+        }
+    }
 }
 
 /// The spread of a figure.
@@ -251,25 +271,6 @@ pub struct Target {
     pub basis: Basis,
 }
 
-coded! {
-    /// By whose rule the check value is what it is.
-    CheckRule as "check-rule" {
-        /// This project's: a share of the target.
-        Ours = "ours",
-        /// The maker's: the full value again.
-        MakerFullValue = "maker_full_value",
-    }
-}
-
-/// The torque at which a terminal is checked, in the unit of its target.
-#[derive(Debug, Clone, PartialEq)]
-pub struct CheckValue {
-    /// The torque.
-    pub torque: Stated<TorqueUnit>,
-    /// Whose rule it is.
-    pub rule: CheckRule,
-}
-
 /// What is advised for one terminal.
 ///
 /// `check` is there only where checking by torque is right; `target` is what to set once it is to
@@ -284,8 +285,9 @@ pub struct Advice {
     pub left_by: LeftBy,
     /// The full value, where one can be trusted.
     pub target: Option<Target>,
-    /// The check value.
-    pub check: Option<CheckValue>,
+    /// What the tool is set to for the check, in the unit of the target: the share that the
+    /// practice names (our rule), or with [`FoundBy::FullValue`] the maker's full value.
+    pub check: Option<Stated<TorqueUnit>>,
     /// What other published tables say of such a part: to compare, never to set.
     pub others: Vec<Target>,
     /// What to mind, the gravest first.

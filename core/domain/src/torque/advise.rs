@@ -24,16 +24,16 @@ use crate::rig::Terminal;
 ///     across: Some(StatedLength::parse("3/16 in")?),
 ///     ..Drive::unsized_of(DriveKind::Allen)
 /// });
-/// let advice = advise(&terminal, Past::default(), Practice::default());
+/// let advice = advise(&terminal, Past::default(), &Practice::default());
 /// assert_eq!(advice.action, Action::CheckThenSet);
 /// let target = advice.target.ok_or("a socket of 3/16 in stands in table I.3")?;
 /// assert_eq!(target.torque.pair(), "120 lbf.in");
 /// assert_eq!(target.basis.kind(), BasisKind::Table);
-/// assert_eq!(advice.check.map(|check| check.torque.pair()), Some("96 lbf.in".to_owned()));
+/// assert_eq!(advice.check.map(|check| check.pair()), Some("96 lbf.in".to_owned()));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn advise(terminal: &Terminal, past: Past, practice: Practice) -> Advice {
+pub fn advise(terminal: &Terminal, past: Past, practice: &Practice) -> Advice {
     let figure = figure(terminal);
     let way = way(terminal, past, figure.target.is_some());
     let checked = figure

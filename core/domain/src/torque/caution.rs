@@ -1,7 +1,7 @@
 //! What the hand should know before it touches a terminal.
 
 use super::figure::Figure;
-use super::finding::{crowded, outside};
+use super::finding::{crowded, size_outside};
 use super::{Basis, Caution, Known, Past, Standing, Target};
 use crate::rig::{
     FasteningKind, Landing, Locking, Material, Nut, Recheck, Role, Strands, Terminal, ThreadState,
@@ -79,7 +79,7 @@ fn joint(terminal: &Terminal) -> [Asked; 10] {
     let wing = fastening.nut == Nut::Wing || fastening.kind == FasteningKind::WingNut;
     [
         (crowded(terminal).is_some(), Caution::Crowded),
-        (outside(terminal).is_some(), Caution::SizeOutside),
+        (size_outside(terminal).is_some(), Caution::SizeOutside),
         (
             terminal.wire.material == Material::Aluminium,
             Caution::Aluminium,

@@ -1,6 +1,6 @@
 //! The torque at which a terminal is checked before anything is set.
 
-use super::{CheckRule, CheckValue, Practice};
+use super::Practice;
 use crate::units::{Stated, TorqueUnit};
 
 /// The most digits that a stated number takes.
@@ -12,18 +12,13 @@ const MOST_DIGITS: usize = 15;
 pub(super) fn check(
     target: &Stated<TorqueUnit>,
     full_value: bool,
-    practice: Practice,
-) -> Option<CheckValue> {
+    practice: &Practice,
+) -> Option<Stated<TorqueUnit>> {
     if full_value {
-        return Some(CheckValue {
-            torque: target.clone(),
-            rule: CheckRule::MakerFullValue,
-        });
+        Some(target.clone())
+    } else {
+        share(target, practice.check_percent())
     }
-    Some(CheckValue {
-        torque: share(target, practice.check_percent())?,
-        rule: CheckRule::Ours,
-    })
 }
 
 /// A share of a stated torque in its own unit, exact in decimals; cut (never rounded up) where the

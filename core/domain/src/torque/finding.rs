@@ -52,7 +52,7 @@ pub fn crowded(terminal: &Terminal) -> Option<Crowded> {
 /// Sizes of different systems are compared by their areas; where a size or the marking is not
 /// known, nothing is found.
 #[must_use]
-pub fn outside(terminal: &Terminal) -> Option<Outside> {
+pub fn size_outside(terminal: &Terminal) -> Option<Outside> {
     let (smallest, largest) = terminal.range.as_ref()?;
     let size = terminal.wire.size.as_ref()?;
     let area = area_mm2(size);

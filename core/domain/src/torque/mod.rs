@@ -17,8 +17,7 @@ mod stud;
 mod table;
 
 pub use advice::{
-    Action, Advice, Band, Basis, BasisKind, Caution, CheckRule, CheckValue, FoundBy, LeftBy,
-    Missing, Target,
+    Action, Advice, Band, Basis, BasisKind, Caution, FoundBy, LeftBy, Missing, Target,
 };
 pub use advise::advise;
 pub use bolt::{
@@ -26,6 +25,6 @@ pub use bolt::{
     bolt, nut_factor, pitch_mm, proof_mpa, stress_area_mm2,
 };
 pub use check::share;
-pub use finding::{Crowded, Outside, crowded, outside};
+pub use finding::{Crowded, Outside, crowded, size_outside};
 pub use practice::{Past, Practice};
 pub use table::{Certainty, Head, Known, Row, Standing, Table, TableFault, TableId};

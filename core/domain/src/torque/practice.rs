@@ -70,8 +70,8 @@ impl Default for Practice {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Past {
-    /// Walks running in which it moved, the newest judged one last: before the check of this walk
-    /// those of earlier walks, after a check that moved it this walk too.
+    /// Walks running in which it moved, up to now and since it was last made anew: before the check
+    /// of this walk those of earlier walks, after a check that moved it this walk too.
     pub moved_running: u8,
     /// Whether heat or broken strands are seen now.
     pub spoiled: bool,
