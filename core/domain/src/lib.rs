@@ -1,9 +1,14 @@
 #![doc = include_str!("../README.md")]
 
 pub mod coded;
+pub mod due;
+pub mod finding;
 pub mod ids;
+pub mod isolation;
 pub mod moment;
 pub mod rig;
+pub mod supply;
 pub mod torque;
 pub mod units;
+pub mod walk;
 pub mod wire;

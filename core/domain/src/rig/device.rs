@@ -116,7 +116,7 @@ impl SetSystem {
             Self::SplitPhase => &[Conductor::L1, Conductor::L2, Conductor::N, Conductor::G],
             Self::SinglePhase => &[Conductor::L, Conductor::N, Conductor::G],
             Self::Dc => &[Conductor::Plus, Conductor::Minus, Conductor::Chassis],
-            Self::Bond => &[],
+            Self::Bond => &[Conductor::G, Conductor::Chassis],
         }
     }
 
@@ -131,13 +131,12 @@ impl SetSystem {
         }
     }
 
-    /// What kinds of reading the set needs: AC then DC for an AC set, DC for a DC set.
+    /// What kinds of reading the set needs: AC then DC for an AC set and for bonds, DC for a DC set.
     #[must_use]
     pub const fn readings(self) -> &'static [SupplyKind] {
         match self {
-            Self::SplitPhase | Self::SinglePhase => &[SupplyKind::Ac, SupplyKind::Dc],
+            Self::SplitPhase | Self::SinglePhase | Self::Bond => &[SupplyKind::Ac, SupplyKind::Dc],
             Self::Dc => &[SupplyKind::Dc],
-            Self::Bond => &[],
         }
     }
 }

@@ -1,0 +1,14 @@
+//! Taking power away: the order of the sources, the pairs that must read dead, the proof.
+
+mod checks;
+mod limits;
+mod order;
+mod proof;
+
+pub use checks::checks_of;
+pub use limits::{
+    DEAD_AC, DEAD_DC, EXCEPTION_BELOW, IDLE_LIMIT, KNOWN_LIVE_AC, KNOWN_LIVE_DC, is_dead,
+    is_known_live,
+};
+pub use order::{away_order, restore_order};
+pub use proof::{KnownLive, Lapse, MeterKind, Proof, Read};

@@ -1,0 +1,238 @@
+//! Folds entries into the state of a walk. Never refuses, and holds no rules.
+
+use super::{
+    Act, Away, BayStage, BayWork, Entry, Exception, FoundRecord, Phase, PointRecord, WalkState,
+};
+use crate::ids::{ActId, BayId, PointId};
+use crate::isolation::{KnownLive, Lapse, Proof, Read};
+use crate::rig::Book;
+
+impl WalkState {
+    /// Folds the entries of one walk, in order; struck ones are left out. `None` where no start
+    /// stands among them.
+    #[must_use]
+    pub fn fold(entries: &[Entry], book: &Book) -> Option<Self> {
+        let struck = struck(entries);
+        let (start, rest) = entries.split_first()?;
+        let Act::Start { person, scope } = &start.act else {
+            return None;
+        };
+        let mut state = Self::new(start.walk?, person, scope, &start.at);
+        state.standing.push(start.id);
+        for entry in rest {
+            if struck.contains(&entry.id) || matches!(entry.act, Act::Strike { .. }) {
+                state.notice(entry);
+            } else {
+                state.apply(entry, book);
+            }
+        }
+        Some(state)
+    }
+
+    /// Takes one entry into the state.
+    pub fn apply(&mut self, entry: &Entry, book: &Book) {
+        self.notice(entry);
+        self.standing.push(entry.id);
+        self.findings.extend(entry.shown.findings.iter().cloned());
+        match &entry.act {
+            Act::Ready { item, answer } => {
+                self.ready.insert(*item, answer.clone());
+            }
+            Act::Isolate { .. } | Act::Restore { .. } | Act::LeaveAway { .. } => {
+                self.apply_source(entry)
+            }
+            Act::Open { .. } | Act::KnownLive { .. } | Act::Read { .. } | Act::Except { .. } => {
+                self.apply_bay(entry, book);
+            }
+            Act::Close { bay, .. } => self.work(*bay).stage = BayStage::Closed,
+            Act::Found { .. } | Act::Correct { .. } | Act::Look { .. } => self.apply_point(entry),
+            Act::Damage {
+                point,
+                damage,
+                note,
+            } => {
+                self.record(*point).damage.push((*damage, note.clone()));
+            }
+            Act::Left { point, left } => self.record(*point).left = Some(left.clone()),
+            Act::Photo {
+                about,
+                digest,
+                caption,
+            } => {
+                self.photos.push((*about, digest.clone(), caption.clone()));
+            }
+            Act::PowerUp => self.phase = Phase::PoweringUp,
+            Act::Measure(reading) => {
+                self.readings
+                    .push((reading.clone(), entry.shown.judged.clone()));
+            }
+            Act::Pause => self.paused = true,
+            Act::Resume => self.paused = false,
+            Act::End(ending) => {
+                self.phase = Phase::Ended;
+                self.ending = Some(ending.clone());
+            }
+            Act::Book(_)
+            | Act::Odometer(_)
+            | Act::Start { .. }
+            | Act::Decide { .. }
+            | Act::Strike { .. } => {}
+        }
+    }
+
+    /// Takes what the clocks told at an entry, which holds even where the act was struck.
+    fn notice(&mut self, entry: &Entry) {
+        self.last = entry.at.clone();
+        if let Some(lapse) = entry.flags.lapse {
+            self.lapse(lapse);
+        }
+    }
+
+    fn apply_source(&mut self, entry: &Entry) {
+        match &entry.act {
+            Act::Isolate { source, away } => {
+                if self.phase == Phase::Before {
+                    self.phase = Phase::TakingAway;
+                }
+                self.away.insert(*source, away.clone());
+            }
+            Act::Restore { source } => self.restored.push(*source),
+            Act::LeaveAway { source, why } => {
+                self.left_away.insert(*source, why.clone());
+            }
+            _ => {}
+        }
+    }
+
+    fn apply_bay(&mut self, entry: &Entry, book: &Book) {
+        match &entry.act {
+            Act::Open { bay } => {
+                self.phase = Phase::AtBays;
+                self.bays.insert(
+                    *bay,
+                    BayWork {
+                        stage: BayStage::Open,
+                        ..BayWork::default()
+                    },
+                );
+            }
+            Act::KnownLive {
+                bay,
+                supply,
+                place,
+                volts,
+                ..
+            } => {
+                let known = KnownLive {
+                    place: place.clone(),
+                    volts: volts.clone(),
+                    at: entry.at.clone(),
+                };
+                let proofs = &mut self.work(*bay).proofs;
+                let running = proofs.iter_mut().find(|proof| {
+                    proof.supply == *supply && proof.is_running() && !proof.reads.is_empty()
+                });
+                match running {
+                    Some(proof) => proof.after = Some(known),
+                    None => proofs.push(Proof {
+                        supply: *supply,
+                        before: known,
+                        reads: Vec::new(),
+                        after: None,
+                        lapsed: None,
+                    }),
+                }
+            }
+            Act::Read {
+                device,
+                check,
+                volts,
+            } => {
+                let read = Read {
+                    device: *device,
+                    check: check.clone(),
+                    volts: volts.clone(),
+                    dead: entry.shown.dead.unwrap_or(false),
+                };
+                let Some(bay) = book.device(*device).map(|device| device.bay) else {
+                    return;
+                };
+                let mut proofs = self.work(bay).proofs.iter_mut().rev();
+                if let Some(proof) =
+                    proofs.find(|proof| proof.supply == check.supply && proof.is_running())
+                {
+                    proof.reads.push(read);
+                }
+            }
+            Act::Except {
+                device,
+                set,
+                reason,
+            } => {
+                if let Some(bay) = book.device(*device).map(|device| device.bay) {
+                    self.work(bay).exceptions.push(Exception {
+                        device: *device,
+                        set: set.clone(),
+                        reason: reason.clone(),
+                    });
+                }
+            }
+            _ => {}
+        }
+    }
+
+    fn apply_point(&mut self, entry: &Entry) {
+        match &entry.act {
+            Act::Found { point, found } | Act::Correct { point, found, .. } => {
+                let corrected = matches!(entry.act, Act::Correct { .. });
+                let record = self.record(*point);
+                record.found = Some(FoundRecord {
+                    found: found.clone(),
+                    advice: entry.shown.advice.clone(),
+                    at: entry.at.clone(),
+                    corrected,
+                });
+                if corrected && !found.needs_left() {
+                    record.left = None;
+                }
+            }
+            Act::Look { point, seen } => self.record(*point).seen = Some(seen.clone()),
+            _ => {}
+        }
+    }
+
+    /// Makes all proofs so far count no longer.
+    fn lapse(&mut self, lapse: Lapse) {
+        for proof in self.bays.values_mut().flat_map(|work| &mut work.proofs) {
+            proof.lapsed.get_or_insert(lapse);
+        }
+        for work in self.bays.values_mut() {
+            work.exceptions.clear();
+        }
+    }
+
+    fn work(&mut self, bay: BayId) -> &mut BayWork {
+        self.bays.entry(bay).or_default()
+    }
+
+    fn record(&mut self, point: PointId) -> &mut PointRecord {
+        self.points.entry(point).or_default()
+    }
+
+    /// Whether a source is away, so that it can't feed anything.
+    #[must_use]
+    pub fn is_away(&self, source: crate::ids::SourceId) -> bool {
+        matches!(self.away.get(&source), Some(Away::Isolated(_)))
+    }
+}
+
+/// The acts that later acts struck.
+fn struck(entries: &[Entry]) -> std::collections::HashSet<ActId> {
+    entries
+        .iter()
+        .filter_map(|entry| match entry.act {
+            Act::Strike { act } => Some(act),
+            _ => None,
+        })
+        .collect()
+}

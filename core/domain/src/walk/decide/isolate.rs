@@ -1,0 +1,67 @@
+//! Taking a source away.
+
+use super::{Deciding, said};
+use crate::coded::Coded;
+use crate::finding::{About, FindingKind};
+use crate::ids::SourceId;
+use crate::rig::{Isolation, Presence, SourceKind};
+use crate::walk::{Away, Phase, ReadyItem, Refusal, Shown, WalkState};
+
+impl Deciding<'_> {
+    pub(super) fn isolate(
+        &self,
+        walk: &WalkState,
+        source: SourceId,
+        away: &Away,
+    ) -> Result<Shown, Refusal> {
+        if !matches!(walk.phase, Phase::Before | Phase::TakingAway) {
+            return Err(Refusal::Phase {
+                found: walk.phase,
+                expected: Phase::TakingAway,
+            });
+        }
+        if let Some(item) = ReadyItem::ALL
+            .iter()
+            .find(|item| !walk.ready.contains_key(item))
+        {
+            return Err(Refusal::NotReady(*item));
+        }
+        let book = self.book()?;
+        let record = book
+            .live_sources()
+            .find(|record| record.id == source)
+            .ok_or(Refusal::NotInBook("source"))?;
+        if walk.away.contains_key(&source) {
+            return Err(Refusal::SourceDone(source));
+        }
+        if record.kind == SourceKind::HouseBattery {
+            self.solar_first(walk)?;
+        }
+        let mut shown = Shown::default();
+        match away {
+            Away::Isolated(_) if record.isolation == Isolation::Never => {
+                return Err(Refusal::SourceNotAway(source));
+            }
+            Away::Isolated(_) => {}
+            Away::NotFound(_) if record.presence == Presence::NotSure => {
+                let raised = self.raise(FindingKind::SourceUnknown, About::Source(source));
+                shown.findings.push(raised);
+            }
+            Away::NotFound(_) => return Err(Refusal::SourceNotAway(source)),
+            Away::Stays(why) => said(why)?,
+        }
+        Ok(shown)
+    }
+
+    /// Solar is open, under no load, before the battery leaves it.
+    fn solar_first(&self, walk: &WalkState) -> Result<(), Refusal> {
+        let mut solar = self
+            .book()?
+            .live_sources()
+            .filter(|source| source.kind == SourceKind::Solar);
+        match solar.find(|source| !walk.away.contains_key(&source.id)) {
+            Some(first) => Err(Refusal::SourceFirst(first.id)),
+            None => Ok(()),
+        }
+    }
+}
