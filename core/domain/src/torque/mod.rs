@@ -9,12 +9,14 @@ mod bolt;
 mod caution;
 mod check;
 mod connector;
+mod exact;
 mod figure;
 mod finding;
 mod policy;
 mod practice;
 mod stud;
 mod table;
+mod tools;
 
 pub use advice::{
     Action, Advice, Band, Basis, BasisKind, Caution, FoundBy, LeftBy, Missing, Target,
@@ -28,3 +30,8 @@ pub use check::share;
 pub use finding::{Crowded, Outside, crowded, size_outside};
 pub use practice::{Past, Practice};
 pub use table::{Certainty, Head, Known, Row, Standing, Table, TableFault, TableId};
+pub use tools::{
+    Adapter, AdapterFault, CALIBRATION_CYCLES, CALIBRATION_MONTHS, Calibration, Choice, Misfit,
+    Refused, Round, Rounds, Setting, SettingFault, backs_off, calibration, choose, class_percent,
+    rounds, setting,
+};

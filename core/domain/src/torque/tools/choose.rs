@@ -1,0 +1,38 @@
+//! Which of the owner's tools would do.
+
+use super::{Setting, SettingFault, setting};
+use crate::rig::Tool;
+use crate::units::{Stated, TorqueUnit};
+
+/// The tools that would do for a torque, the best first, and why the others would not.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice<'a> {
+    /// Those that would do, with what to set them to: the one that comes nearest first.
+    pub fit: Vec<(&'a Tool, Setting)>,
+    /// Those that would not, and why. Where none fits, a tool whose range holds the torque is needed.
+    pub unfit: Vec<(&'a Tool, SettingFault)>,
+}
+
+/// Tries each tool that is not retired on a torque.
+#[must_use]
+pub fn choose<'a>(tools: &'a [Tool], wanted: &Stated<TorqueUnit>) -> Choice<'a> {
+    let mut choice = Choice {
+        fit: Vec::new(),
+        unfit: Vec::new(),
+    };
+    for tool in tools.iter().filter(|tool| !tool.retired) {
+        match setting(tool, wanted, None) {
+            Ok(set) => choice.fit.push((tool, set)),
+            Err(fault) => choice.unfit.push((tool, fault)),
+        }
+    }
+    // Nearest from below first; of equals the one with the smaller range, which is finer.
+    choice.fit.sort_by(|(one, set), (other, other_set)| {
+        let joint = |setting: &Setting| setting.joint.newton_metres();
+        let most = |tool: &Tool| tool.most.quantity().newton_metres();
+        joint(other_set)
+            .total_cmp(&joint(set))
+            .then(most(one).total_cmp(&most(other)))
+    });
+    choice
+}
