@@ -6,6 +6,7 @@ pub mod finding;
 pub mod ids;
 pub mod isolation;
 pub mod moment;
+pub mod published;
 pub mod rig;
 pub mod supply;
 pub mod torque;

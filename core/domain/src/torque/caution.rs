@@ -2,7 +2,8 @@
 
 use super::figure::Figure;
 use super::finding::{crowded, size_outside};
-use super::{Basis, Caution, Known, Past, Standing, Target};
+use super::{Basis, Caution, Past, Target};
+use crate::published::{Known, Standing};
 use crate::rig::{
     FasteningKind, Landing, Locking, Material, Nut, Recheck, Role, Strands, Terminal, ThreadState,
     Washer,

@@ -1,7 +1,8 @@
 //! The full value of a terminal, by precedence: label, maker's document, table, calculation
 //! (NEC 110.3(B) and 110.14(D), second hand).
 
-use super::{Basis, Missing, Standing, Target, connector, stud};
+use super::{Basis, Missing, Target, connector, stud};
+use crate::published::Standing;
 use crate::rig::{MakerTorque, Terminal, ThreadState};
 
 /// What is found for a terminal.

@@ -8,6 +8,7 @@ mod advise;
 mod bolt;
 mod caution;
 mod check;
+mod codes;
 mod connector;
 mod exact;
 mod figure;
@@ -18,18 +19,17 @@ mod stud;
 mod table;
 mod tools;
 
-pub use advice::{
-    Action, Advice, Band, Basis, BasisKind, Caution, FoundBy, LeftBy, Missing, Target,
-};
+pub use advice::{Advice, Band, Basis, BasisKind, Target};
 pub use advise::advise;
 pub use bolt::{
     BoltFault, Calculation, Finish, NutFactor, PRELOAD_SHARE, SCATTER_DRY, SCATTER_LUBRICATED,
     bolt, nut_factor, pitch_mm, proof_mpa, stress_area_mm2,
 };
 pub use check::share;
+pub use codes::{Action, Caution, FoundBy, LeftBy, Missing};
 pub use finding::{Crowded, Outside, crowded, size_outside};
 pub use practice::{Past, Practice};
-pub use table::{Certainty, Head, Known, Row, Standing, Table, TableFault, TableId};
+pub use table::TableId;
 pub use tools::{
     Adapter, AdapterFault, CALIBRATION_CYCLES, CALIBRATION_MONTHS, Calibration, Choice, Misfit,
     Refused, Round, Rounds, Setting, SettingFault, backs_off, calibration, choose, class_percent,

@@ -1,7 +1,8 @@
 //! Published tables of studs, bolts and metric terminal screws, each kept apart by its source.
 
 use super::bolt::alike;
-use super::{Basis, Missing, Standing, TableId, Target, bolt, pitch_mm};
+use super::{Basis, Missing, TableId, Target, bolt, pitch_mm};
+use crate::published::Standing;
 use crate::rig::{
     BoltGrade, Fastening, FasteningKind, Nut, Role, Terminal, Thread, ThreadState, Washer,
 };
