@@ -4,10 +4,14 @@ use super::{Basis, Missing, TableId, Target};
 use crate::rig::{Drive, DriveKind, FasteningKind, Landing, Role, Strands, Terminal, WireSize};
 use crate::units::{Length, StatedLength};
 
-/// Width up to which a slot counts as narrow, in millimetres: 0.047 in.
-const NARROW_MM: f64 = 0.047 * 25.4;
-/// Length up to which a slot counts as short, in millimetres: 1/4 in.
-const SHORT_MM: f64 = 6.35;
+/// Width up to which a slot counts as narrow in table I.1: 0.047 in, printed as 1.2 mm beside it.
+const NARROW_MM: f64 = 1.2;
+/// Length up to which a slot counts as short in table I.1: 1/4 in, printed as 6.4 mm beside it.
+const SHORT_MM: f64 = 6.4;
+/// Width from which a slot counts as wide in table I.2: 0.047 in.
+const WIDE_MM: f64 = 0.047 * 25.4;
+/// How far the millimetres printed in table I.2 are from its fractions of an inch: 7.1 for 9/32 in.
+const PRINTED_MM: f64 = 0.05;
 /// Diameter of a No. 10 screw in millimetres: 0.190 in.
 const NUMBER_TEN_MM: f64 = 4.826;
 /// How far two lengths may differ and still be the same fraction of an inch, in millimetres. A
@@ -132,7 +136,7 @@ fn small_slot(size: Option<&WireSize>, width_mm: f64, length_mm: f64) -> Found {
     if smallest.is_none_or(|(most, size)| size > most) {
         return Err(Missing::SizeInTable);
     }
-    let column = if width_mm < NARROW_MM - 1e-9 {
+    let column = if width_mm < WIDE_MM - 1e-9 {
         "narrow"
     } else {
         "wide"
@@ -166,9 +170,9 @@ fn starts_at(name: &str) -> Option<impl Fn(f64) -> bool> {
     };
     Some(move |length: f64| {
         if strictly {
-            length > from + SAME_MM
+            length > from + PRINTED_MM
         } else {
-            length >= from - SAME_MM
+            length >= from - PRINTED_MM
         }
     })
 }

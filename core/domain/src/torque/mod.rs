@@ -17,6 +17,8 @@ mod policy;
 mod practice;
 mod stud;
 mod table;
+#[cfg(test)]
+mod tests;
 mod tools;
 
 pub use advice::{Advice, Band, Basis, BasisKind, Target};

@@ -61,7 +61,10 @@ impl WalkState {
             } => {
                 self.photos.push((*about, digest.clone(), caption.clone()));
             }
-            Act::PowerUp => self.phase = Phase::PoweringUp,
+            Act::PowerUp => {
+                self.phase = Phase::PoweringUp;
+                self.readings_before = self.readings.len();
+            }
             Act::Measure(reading) => {
                 self.readings
                     .push((reading.clone(), entry.shown.judged.clone()));
@@ -95,6 +98,8 @@ impl WalkState {
                     self.phase = Phase::TakingAway;
                 }
                 self.away.insert(*source, away.clone());
+                self.away_at.insert(*source, entry.at.clone());
+                self.restored.retain(|back| back != source);
             }
             Act::Restore { source } => self.restored.push(*source),
             Act::LeaveAway { source, why } => {
@@ -219,10 +224,11 @@ impl WalkState {
         self.points.entry(point).or_default()
     }
 
-    /// Whether a source is away, so that it can't feed anything.
+    /// Whether a source was taken away and not brought back, so that it should feed nothing.
     #[must_use]
     pub fn is_away(&self, source: crate::ids::SourceId) -> bool {
         matches!(self.away.get(&source), Some(Away::Isolated(_)))
+            && !self.restored.contains(&source)
     }
 }
 

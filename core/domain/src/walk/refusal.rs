@@ -13,6 +13,8 @@ use crate::torque::Action;
 pub enum Needs {
     /// Its bay is not open.
     OpenBay(BayId),
+    /// A source was found that is not away yet.
+    Source(SourceId),
     /// Its device has no set of conductors noted, so nothing can be proved.
     Sets(DeviceId),
     /// Pairs are not read yet.

@@ -142,6 +142,8 @@ pub struct WalkState {
     pub ready: BTreeMap<ReadyItem, ReadyAnswer>,
     /// The sources as they were taken away.
     pub away: BTreeMap<SourceId, Away>,
+    /// When each source was taken away last.
+    pub away_at: BTreeMap<SourceId, Moment>,
     /// The bays that were worked in.
     pub bays: BTreeMap<BayId, BayWork>,
     /// The points that were noted.
@@ -152,6 +154,8 @@ pub struct WalkState {
     pub left_away: BTreeMap<SourceId, String>,
     /// The readings, newest last, each with its verdict.
     pub readings: Vec<(Reading, Option<Judged>)>,
+    /// How many of the readings belong to an earlier powering up.
+    pub readings_before: usize,
     /// The photos: what they show, digest, caption.
     pub photos: Vec<(About, String, String)>,
     /// The findings raised.
@@ -176,11 +180,13 @@ impl WalkState {
             paused: false,
             ready: BTreeMap::new(),
             away: BTreeMap::new(),
+            away_at: BTreeMap::new(),
             bays: BTreeMap::new(),
             points: BTreeMap::new(),
             restored: Vec::new(),
             left_away: BTreeMap::new(),
             readings: Vec::new(),
+            readings_before: 0,
             photos: Vec::new(),
             findings: Vec::new(),
             ending: None,

@@ -87,10 +87,7 @@ pub fn summary(walk: &WalkState, book: &Book, unsettled: &[PointId]) -> Summary 
 
 fn alive(walk: &WalkState, book: &Book) -> Vec<Alive> {
     book.live_sources()
-        .filter(|source| {
-            let away = walk.is_away(source.id) && !walk.restored.contains(&source.id);
-            !away
-        })
+        .filter(|source| !walk.is_away(source.id))
         .map(|source| Alive {
             source: source.id,
             restored: walk.restored.contains(&source.id),

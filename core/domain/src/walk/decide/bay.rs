@@ -7,7 +7,7 @@ use crate::walk::{Away, BayStage, Counted, Phase, Refusal, Shown, WalkState};
 
 impl Deciding<'_> {
     pub(super) fn open(&self, walk: &WalkState, bay: BayId) -> Result<Shown, Refusal> {
-        if !matches!(walk.phase, Phase::TakingAway | Phase::AtBays) {
+        if walk.phase == Phase::Before {
             return Err(Refusal::Phase {
                 found: walk.phase,
                 expected: Phase::TakingAway,
@@ -15,7 +15,7 @@ impl Deciding<'_> {
         }
         let book = self.book()?;
         let mut sources = book.live_sources();
-        if let Some(left) = sources.find(|source| !walk.away.contains_key(&source.id)) {
+        if let Some(left) = sources.find(|source| !walk.is_dealt_with(source.id)) {
             return Err(Refusal::SourceNotAway(left.id));
         }
         let record = book

@@ -3,6 +3,7 @@
 use super::Context;
 use crate::isolation::{IDLE_LIMIT, Lapse};
 use crate::moment::Moment;
+use crate::rig::BookChange;
 use crate::walk::{Act, Flags};
 
 /// Seconds by which wall clock and clock since start may differ between two acts. Ours.
@@ -14,7 +15,7 @@ pub(super) fn flags(context: &Context<'_>, act: &Act, now: &Moment) -> Flags {
     let by_clock = context.walk.and_then(|walk| lapse(&walk.last, now));
     let by_act = match act {
         Act::Resume => Some(Lapse::Pause),
-        Act::Isolate { .. } => Some(Lapse::Isolation),
+        Act::Isolate { .. } | Act::Book(BookChange::Source(_)) => Some(Lapse::Isolation),
         _ => None,
     };
     Flags {

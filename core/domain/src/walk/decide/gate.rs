@@ -29,6 +29,10 @@ impl WalkState {
             Some(work) if work.stage == BayStage::Open => work,
             _ => return Some(Needs::OpenBay(device.bay)),
         };
+        let mut sources = book.live_sources();
+        if let Some(source) = sources.find(|source| !self.is_dealt_with(source.id)) {
+            return Some(Needs::Source(source.id));
+        }
         if device.sets.is_empty() {
             return Some(Needs::Sets(device.id));
         }

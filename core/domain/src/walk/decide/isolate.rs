@@ -5,7 +5,15 @@ use crate::coded::Coded;
 use crate::finding::{About, FindingKind};
 use crate::ids::SourceId;
 use crate::rig::{Isolation, Presence, SourceKind};
-use crate::walk::{Away, Phase, ReadyItem, Refusal, Shown, WalkState};
+use crate::walk::{Away, ReadyItem, Refusal, Shown, WalkState};
+
+impl WalkState {
+    /// Whether a source has been taken away, searched for or said to stay, and is not back.
+    #[must_use]
+    pub fn is_dealt_with(&self, source: SourceId) -> bool {
+        self.away.contains_key(&source) && !self.restored.contains(&source)
+    }
+}
 
 impl Deciding<'_> {
     pub(super) fn isolate(
@@ -14,12 +22,6 @@ impl Deciding<'_> {
         source: SourceId,
         away: &Away,
     ) -> Result<Shown, Refusal> {
-        if !matches!(walk.phase, Phase::Before | Phase::TakingAway) {
-            return Err(Refusal::Phase {
-                found: walk.phase,
-                expected: Phase::TakingAway,
-            });
-        }
         if let Some(item) = ReadyItem::ALL
             .iter()
             .find(|item| !walk.ready.contains_key(item))
@@ -31,7 +33,7 @@ impl Deciding<'_> {
             .live_sources()
             .find(|record| record.id == source)
             .ok_or(Refusal::NotInBook("source"))?;
-        if walk.away.contains_key(&source) {
+        if walk.away.contains_key(&source) && !walk.restored.contains(&source) {
             return Err(Refusal::SourceDone(source));
         }
         if record.kind == SourceKind::HouseBattery {
@@ -59,7 +61,7 @@ impl Deciding<'_> {
             .book()?
             .live_sources()
             .filter(|source| source.kind == SourceKind::Solar);
-        match solar.find(|source| !walk.away.contains_key(&source.id)) {
+        match solar.find(|source| !walk.is_dealt_with(source.id)) {
             Some(first) => Err(Refusal::SourceFirst(first.id)),
             None => Ok(()),
         }

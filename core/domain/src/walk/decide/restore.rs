@@ -57,8 +57,7 @@ impl Deciding<'_> {
             .book()?
             .source(source)
             .ok_or(Refusal::NotInBook("source"))?;
-        let settled = walk.restored.contains(&source) || walk.left_away.contains_key(&source);
-        if !walk.is_away(source) || settled {
+        if !walk.waits_for_power(source) {
             return Err(Refusal::SourceDone(source));
         }
         Ok(record)
@@ -91,9 +90,7 @@ impl WalkState {
     /// Whether a source was taken away and neither brought back nor left away.
     #[must_use]
     pub fn waits_for_power(&self, source: SourceId) -> bool {
-        self.is_away(source)
-            && !self.restored.contains(&source)
-            && !self.left_away.contains_key(&source)
+        self.is_away(source) && !self.left_away.contains_key(&source)
     }
 
     /// The newest reading of a step, with its verdict.
@@ -104,6 +101,7 @@ impl WalkState {
     ) -> Option<&(crate::supply::Reading, Option<crate::supply::Judged>)> {
         self.readings
             .iter()
+            .skip(self.readings_before)
             .rev()
             .find(|(reading, _)| reading.step == step)
     }
