@@ -1,9 +1,9 @@
 //! Which figure a terminal gets, and which it never gets.
 
 use super::{lug_screw, of, plain, socket, stud, way};
+use crate::coded::Coded;
 use crate::rig::{
-    BoltGrade, Drive, DriveKind, FasteningKind as K, Landing, MakerTorque, Role, Strands, Thread,
-    WireSize,
+    BoltGrade, Drive, DriveKind, FasteningKind as K, Landing, Role, Strands, Thread, WireSize,
 };
 use crate::torque::{Action, BasisKind, Caution, FoundBy, LeftBy, Missing};
 
