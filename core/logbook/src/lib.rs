@@ -1,1 +1,3 @@
-//! Placeholder.
+//! The one owner of storage: rig files, ledger, photos, backup.
+
+pub mod rigfile;
