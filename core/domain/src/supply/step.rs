@@ -82,9 +82,8 @@ impl ReadingStep {
             | Self::SupplyL2N
             | Self::SupplyL1L2
             | Self::SupplyLG
-            | Self::SupplyNG
-            | Self::Breakaway => None,
-            Self::DcBus | Self::Detectors => Some(SourceKind::HouseBattery),
+            | Self::SupplyNG => None,
+            Self::DcBus | Self::Detectors | Self::Breakaway => Some(SourceKind::HouseBattery),
             Self::HotSkin
             | Self::Leg1
             | Self::Leg2

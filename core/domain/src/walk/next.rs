@@ -1,0 +1,199 @@
+//! Where the hand goes next: computed from what is so, so that a walk goes on at the same place
+//! after any stop.
+
+use super::{BayStage, Phase, PointRecord, ReadyItem, WalkState};
+use crate::coded::Coded;
+use crate::ids::{BayId, DeviceId, PointId, SourceId};
+use crate::isolation::{away_order, restore_order};
+use crate::rig::{Bay, Book, Check, Device, Point, SetSystem, SupplyKind};
+use crate::supply::{ReadingStep, steps_of};
+
+/// The next thing to do in a walk.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Next {
+    /// Go on with a walk that is stopped for now.
+    Resume,
+    /// Answer an item of the list before.
+    Ready(ReadyItem),
+    /// Take a source away.
+    Isolate(SourceId),
+    /// Open a bay.
+    Open(BayId),
+    /// Go on at a set that no switch cuts off, by a knowing exception, or leave it.
+    Except {
+        /// The device.
+        device: DeviceId,
+        /// The set.
+        set: String,
+    },
+    /// Read a known live source: before the pairs, or after them.
+    KnownLive {
+        /// The bay.
+        bay: BayId,
+        /// AC or DC.
+        supply: SupplyKind,
+        /// Whether pairs have been read already.
+        again: bool,
+    },
+    /// Read a pair that must be dead.
+    Read {
+        /// The device.
+        device: DeviceId,
+        /// The pair.
+        check: Check,
+    },
+    /// Judge a point.
+    Point(PointId),
+    /// Say how a point was left.
+    Left(PointId),
+    /// Close a bay.
+    Close(BayId),
+    /// Begin to bring power back.
+    PowerUp,
+    /// Bring a source back.
+    Restore(SourceId),
+    /// Take a reading.
+    Measure(ReadingStep),
+    /// A reading is not safe: do the safe act.
+    Unsafe(ReadingStep),
+    /// End the walk.
+    End,
+}
+
+impl WalkState {
+    /// The next thing to do; `unsettled` are the points that the last walk disturbed.
+    #[must_use]
+    pub fn next(&self, book: &Book, unsettled: &[PointId]) -> Next {
+        if self.paused {
+            return Next::Resume;
+        }
+        if let Some(item) = ReadyItem::ALL
+            .iter()
+            .find(|item| !self.ready.contains_key(item))
+        {
+            return Next::Ready(*item);
+        }
+        match self.phase {
+            Phase::Before | Phase::TakingAway | Phase::AtBays => {
+                let away = away_order(book.live_sources());
+                match away.iter().find(|source| !self.is_dealt_with(source.id)) {
+                    Some(source) => Next::Isolate(source.id),
+                    None => self.next_at_bays(book, unsettled),
+                }
+            }
+            Phase::PoweringUp => self.next_of_power(book),
+            Phase::Ended => Next::End,
+        }
+    }
+
+    fn next_at_bays(&self, book: &Book, unsettled: &[PointId]) -> Next {
+        let to_do = self.points_to_do(book, unsettled);
+        let undone = |bay: BayId| -> Vec<&Point> {
+            let waits = |point: &&&Point| {
+                let done = self.point(point.id).is_some_and(PointRecord::is_done);
+                book.bay_of(point) == Some(bay) && !done
+            };
+            to_do.iter().filter(waits).copied().collect()
+        };
+        let bays = book.bays_in_order();
+        let at = |stage| move |bay: &&&Bay| self.stage(bay.id) == stage;
+        if let Some(bay) = bays.iter().find(at(BayStage::Open)) {
+            return self.next_in_bay(book, bay.id, &undone(bay.id));
+        }
+        bays.iter()
+            .filter(at(BayStage::Shut))
+            .find(|bay| !undone(bay.id).is_empty())
+            .map_or(Next::PowerUp, |bay| Next::Open(bay.id))
+    }
+
+    fn next_in_bay(&self, book: &Book, bay: BayId, undone: &[&Point]) -> Next {
+        let of_point = |point: &&Point| {
+            let waits = self
+                .point(point.id)
+                .is_some_and(PointRecord::waits_for_left);
+            if waits {
+                Next::Left(point.id)
+            } else {
+                Next::Point(point.id)
+            }
+        };
+        self.next_of_proof(book, bay, undone)
+            .or_else(|| undone.first().map(of_point))
+            .unwrap_or(Next::Close(bay))
+    }
+
+    /// What the dead proof of an open bay still asks for, at the devices whose terminals are not
+    /// gone through yet.
+    fn next_of_proof(&self, book: &Book, bay: BayId, undone: &[&Point]) -> Option<Next> {
+        let wanted = |device: &&Device| {
+            let here = |point: &&Point| point.device == device.id && point.terminal().is_some();
+            undone.iter().any(here)
+        };
+        let devices: Vec<&Device> = book.devices_of(bay).filter(wanted).collect();
+        if let Some((device, set)) = devices.iter().find_map(|device| self.unswitched(device)) {
+            return Some(Next::Except { device, set });
+        }
+        SupplyKind::ALL.iter().find_map(|supply| {
+            let of_kind = |check: &Check| check.supply == *supply;
+            let unread = devices.iter().find_map(|device| {
+                let check = self.unread(device).into_iter().find(of_kind)?;
+                Some((device.id, check))
+            });
+            let work = self.bays.get(&bay)?;
+            let running = work
+                .proofs
+                .iter()
+                .rev()
+                .find(|proof| proof.supply == *supply && proof.is_running());
+            match (unread, running) {
+                (Some((device, check)), Some(_)) => Some(Next::Read { device, check }),
+                (Some(_), None) => Some(Next::KnownLive {
+                    bay,
+                    supply: *supply,
+                    again: false,
+                }),
+                (None, Some(proof)) if !proof.reads.is_empty() => Some(Next::KnownLive {
+                    bay,
+                    supply: *supply,
+                    again: true,
+                }),
+                (None, _) => None,
+            }
+        })
+    }
+
+    /// A DC set of a device that no switch cuts off and that was neither proved nor excepted, nor
+    /// found to be too high for it.
+    fn unswitched(&self, device: &Device) -> Option<(DeviceId, String)> {
+        if device.unswitched.is_empty() {
+            return None;
+        }
+        let unread = self.unread(device);
+        let mut dc = device.sets.iter().filter(|set| set.system == SetSystem::Dc);
+        let waits = |name: &str| unread.iter().any(|check| check.set == name);
+        dc.find(|set| waits(&set.name))
+            .map(|set| (device.id, set.name.clone()))
+    }
+
+    fn next_of_power(&self, book: &Book) -> Next {
+        if let Some(step) = self.stopping() {
+            return Next::Unsafe(step);
+        }
+        let waiting = restore_order(
+            book.live_sources()
+                .filter(|source| self.waits_for_power(source.id)),
+        );
+        let waits = |kind| waiting.iter().any(|source| source.kind == kind);
+        let dc_waits = waiting.iter().any(|source| source.supply == SupplyKind::Dc);
+        let ready = |step: &ReadingStep| {
+            self.reading(*step).is_none()
+                && !step.after().is_some_and(waits)
+                && !(step.is_before_shore() && dc_waits)
+        };
+        match (steps_of(book).into_iter().find(ready), waiting.first()) {
+            (Some(step), _) => Next::Measure(step),
+            (None, Some(source)) => Next::Restore(source.id),
+            (None, None) => Next::End,
+        }
+    }
+}
