@@ -96,9 +96,9 @@ const POUND_FORCE: f64 = 4.448_221_615_260_5;
 const INCH: f64 = 0.0254;
 
 quantity! {
-    /// A tightening torque, from 0.05 to 1,000 N·m: below that no terminal is tightened by a tool,
-    /// above it none stands in a vehicle.
-    Torque "torque" in newton_metres from_newton_metres, 0.05 to 1000.0, by TorqueUnit(NewtonMetres) as "torque-unit" {
+    /// A tightening torque or a step of a torque tool's scale, from 0.01 to 1,000 N·m: below that no
+    /// tool has a step, above it no terminal of a vehicle is tightened.
+    Torque "torque" in newton_metres from_newton_metres, 0.01 to 1000.0, by TorqueUnit(NewtonMetres) as "torque-unit" {
         /// Newton metres.
         NewtonMetres = "N.m" * 1.0,
         /// Inch-pounds.
