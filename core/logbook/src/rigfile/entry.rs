@@ -31,14 +31,26 @@ impl<'a> Entry<'a> {
         known: &'static [&'static str],
         sink: &'a Sink<'a>,
     ) -> Self {
-        for key in table.keys() {
+        let entry = Self { table, start, sink };
+        entry.judge_keys(known);
+        entry
+    }
+
+    /// Takes the whole document, whose keys are judged once its format is known.
+    pub(super) fn document(table: &'a DeTable<'a>, sink: &'a Sink<'a>) -> Self {
+        let start = 0;
+        Self { table, start, sink }
+    }
+
+    /// Notes each key that is not known.
+    pub(super) fn judge_keys(&self, known: &'static [&'static str]) {
+        for key in self.table.keys() {
             let name: &str = key.get_ref();
             if !known.contains(&name) {
-                let expected = known;
-                sink.fault(key.span().start, name, FaultKind::UnknownField { expected });
+                let unknown = FaultKind::UnknownField { expected: known };
+                self.sink.fault(key.span().start, name, unknown);
             }
         }
-        Self { table, start, sink }
     }
 
     /// Where the value of a key begins; where it is missing, where the table does.

@@ -64,10 +64,11 @@ fn both(toml: &Sink<'_>, csv: &Sink<'_>, act: ActId) -> Option<Book> {
         let detail = error.message().to_owned();
         toml.fault(offset, "", FaultKind::Syntax { detail });
     }
-    let top = Entry::new(document.get_ref(), 0, rig_reader::TOP, toml);
+    let top = Entry::document(document.get_ref(), toml);
     if !rig_reader::is_known(top) {
         return None;
     }
+    top.judge_keys(rig_reader::TOP);
     let mut codes = Codes::new(errors.is_empty());
     let book = rig_reader::read(top, act, &mut codes);
     let mut points = Vec::new();
