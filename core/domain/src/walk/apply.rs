@@ -9,9 +9,17 @@ use crate::rig::Book;
 
 impl WalkState {
     /// Folds the entries of one walk, in order; struck ones are left out. `None` where no start
-    /// stands among them.
+    /// stands among them. `book` is the rig's as it stood when the walk was started.
     #[must_use]
     pub fn fold(entries: &[Entry], book: &Book) -> Option<Self> {
+        Self::fold_with_book(entries, book.clone()).map(|(state, _)| state)
+    }
+
+    /// Folds the entries of one walk into its state and the rig's book, which may change on the
+    /// way: each act is read by the book as it stood then, so that a device which moves to another
+    /// bay later takes no reading with it.
+    #[must_use]
+    pub fn fold_with_book(entries: &[Entry], mut book: Book) -> Option<(Self, Book)> {
         let struck = struck(entries);
         let (start, rest) = entries.split_first()?;
         let Act::Start { person, scope } = &start.act else {
@@ -22,11 +30,14 @@ impl WalkState {
         for entry in rest {
             if struck.contains(&entry.id) || matches!(entry.act, Act::Strike { .. }) {
                 state.notice(entry);
-            } else {
-                state.apply(entry, book);
+                continue;
             }
+            if let Act::Book(change) = &entry.act {
+                book.apply(change);
+            }
+            state.apply(entry, &book);
         }
-        Some(state)
+        Some((state, book))
     }
 
     /// Takes one entry into the state.

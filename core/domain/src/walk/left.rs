@@ -81,4 +81,6 @@ pub enum Seen {
     Clear,
     /// Something, in words.
     Trouble(String),
+    /// Nobody looked, and why.
+    NotLooked(String),
 }

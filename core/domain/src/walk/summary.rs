@@ -1,6 +1,6 @@
 //! What a walk says of itself, at its end or wherever it stops.
 
-use super::{BayStage, Grade, PointRecord, Scope, WalkState};
+use super::{BayStage, Grade, PointRecord, Scope, Seen, WalkState};
 use crate::ids::{BayId, PointId, SourceId};
 use crate::rig::{Book, Point};
 use std::collections::BTreeMap;
@@ -73,7 +73,8 @@ pub fn summary(walk: &WalkState, book: &Book, unsettled: &[PointId]) -> Summary 
         if let Some(grade) = grade {
             *sum.grades.entry(grade).or_default() += 1;
         }
-        if !record.is_done() || grade == Some(Grade::NotJudged) {
+        let unseen = matches!(record.seen, Some(Seen::NotLooked(_)));
+        if !record.is_done() || unseen || grade == Some(Grade::NotJudged) {
             sum.not_judged.push(point.id);
         }
         if record.is_disturbed() {

@@ -21,8 +21,10 @@ impl Deciding<'_> {
             return Err(Refusal::NotedAlready(id));
         }
         let mut shown = Shown::default();
-        if let Seen::Trouble(words) = seen {
+        if let Seen::Trouble(words) | Seen::NotLooked(words) = seen {
             said(words)?;
+        }
+        if matches!(seen, Seen::Trouble(_)) {
             shown
                 .findings
                 .push(self.raise(FindingKind::LookTrouble, About::Point(id)));

@@ -1,0 +1,187 @@
+//! The unknowns of a service, their bounds, and what a meter would show for a choice of them.
+#![expect(
+    clippy::indexing_slicing,
+    reason = "a numeric kernel over fixed arrays, indexed by constants and loops of their length"
+)]
+
+use super::circuit::{Circuit, Feed, Phasor, Shown};
+use super::pair::{G, L1, L2, N};
+use super::survey::{MOST_STATES, NAMEPLATE_VOLTS};
+use super::wiring::{Supply, Wiring};
+use super::{Pair, Place, State, Survey};
+
+/// Line to neutral voltage of the supply.
+pub(super) const EMF: usize = 0;
+/// By how much line 2 differs from line 1.
+const UNBALANCE: usize = 1;
+/// Voltage of the supply's neutral against its ground, from the neutral current of others.
+const OFFSET: usize = 2;
+/// Resistance of one sound conductor.
+const WAY: usize = 3;
+/// What the joints of line 1 add; line 2 and neutral follow.
+const JOINTS: usize = 4;
+/// Unknown small loads on leg 1; leg 2 follows.
+const BESIDE: usize = 7;
+/// Drift of the supply from the first state to the second; the others follow.
+const DRIFT: usize = 9;
+/// By how much the load on leg 1 of the first state is off its nameplate; leg 2 and the other
+/// states follow.
+const LOADS: usize = DRIFT + MOST_STATES - 1;
+/// How many unknowns there are.
+pub(super) const UNKNOWNS: usize = LOADS + 2 * MOST_STATES;
+
+/// Values of all unknowns.
+pub(super) type Values = [f64; UNKNOWNS];
+
+/// How one unknown is bounded.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Bound {
+    /// The least value.
+    pub(super) least: f64,
+    /// The most.
+    pub(super) most: f64,
+    /// Whether it spans decades and is followed by its logarithm.
+    pub(super) decades: bool,
+}
+
+impl Bound {
+    const fn new(least: f64, most: f64) -> Self {
+        Self { least, most, decades: false }
+    }
+
+    /// The value at a share of the span, 0 to 1.
+    pub(super) fn value(&self, share: f64) -> f64 {
+        if self.decades {
+            self.least * (self.most / self.least).powf(share)
+        } else {
+            self.least + (self.most - self.least) * share
+        }
+    }
+
+    /// The share of the span at which a value lies, held within it.
+    pub(super) fn share(&self, value: f64) -> f64 {
+        let held = value.clamp(self.least, self.most);
+        if self.most <= self.least {
+            0.0
+        } else if self.decades {
+            (held / self.least).ln() / (self.most / self.least).ln()
+        } else {
+            (held - self.least) / (self.most - self.least)
+        }
+    }
+}
+
+/// Ohms of one sound conductor from the transformer to the terminal: 5 mΩ to 0.25 Ω. Ours.
+const SOUND_WAY: Bound = Bound::new(0.005, 0.25);
+/// Ohms that the joints of one sound conductor may add. Ours.
+pub(super) const SOUND_JOINTS: f64 = 0.05;
+/// Ohms of a bad joint that can still be told from an open conductor. Ours.
+const MOST_WEAK: f64 = 5000.0;
+/// The share by which a plain heater may differ from its nameplate. Common practice, no source.
+const NAMEPLATE: f64 = 0.1;
+/// Watts of small loads on a leg that nobody knows of. Ours.
+const BESIDE_WATTS: f64 = 20.0;
+/// The share by which the supply may drift between two load states. Ours.
+const DRIFTS: f64 = 0.01;
+/// The share by which the lines of one transformer may differ. Ours.
+const UNBALANCED: f64 = 0.01;
+/// Volts between the neutral and ground of a sound supply: below 2 to 3 V, common practice, no
+/// source.
+const OFFSETS: f64 = 2.0;
+/// Conductance of a second bond of neutral and ground, in siemens.
+const BOND: f64 = 50.0;
+
+/// The bounds of all unknowns for a wiring, with the service voltage in a window.
+pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [Bound; UNKNOWNS] {
+    let mut all = [Bound::new(0.0, 0.0); UNKNOWNS];
+    all[EMF] = Bound::new(window.0, window.1);
+    if wiring.supply != Supply::Single {
+        all[UNBALANCE] = Bound::new(-UNBALANCED, UNBALANCED);
+    }
+    all[OFFSET] = Bound::new(-OFFSETS, OFFSETS);
+    all[WAY] = SOUND_WAY;
+    for conductor in [L1, L2, N] {
+        all[JOINTS + conductor] = Bound::new(0.0, SOUND_JOINTS);
+    }
+    if let Some(conductor) = wiring.weak {
+        all[JOINTS + conductor] = Bound { least: SOUND_JOINTS, most: MOST_WEAK, decades: true };
+    }
+    if survey.place() == Place::Coach {
+        let most = BESIDE_WATTS / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS);
+        all[BESIDE] = Bound::new(0.0, most);
+        all[BESIDE + 1] = Bound::new(0.0, most);
+    }
+    for (at, state) in survey.states().iter().enumerate() {
+        if at > 0 {
+            all[DRIFT + at - 1] = Bound::new(-DRIFTS, DRIFTS);
+        }
+        for (leg, load) in [state.load_1, state.load_2].into_iter().enumerate() {
+            if load.is_some() {
+                all[LOADS + 2 * at + leg] = Bound::new(-NAMEPLATE, NAMEPLATE);
+            }
+        }
+    }
+    all
+}
+
+/// The unknown that holds the resistance of a bad joint.
+pub(super) const fn joint_of(conductor: usize) -> usize {
+    JOINTS + conductor
+}
+
+/// Whether an unknown plays a part in a load state.
+pub(super) const fn matters(unknown: usize, state: usize) -> bool {
+    if unknown < DRIFT {
+        true
+    } else if unknown < LOADS {
+        unknown - DRIFT + 1 == state
+    } else {
+        (unknown - LOADS) / 2 == state
+    }
+}
+
+/// The circuit of one load state.
+pub(super) fn circuit(wiring: &Wiring, at: usize, state: &State, values: &Values) -> Circuit {
+    let drift = if at == 0 { 0.0 } else { values[DRIFT + at - 1] };
+    let emfs = emfs(wiring.supply, values[EMF] * (1.0 + drift), values);
+    let feeds = wiring.from.map(|conductor| {
+        let absent = conductor == L2 && wiring.supply == Supply::Single;
+        let joints = if conductor == G { 0.0 } else { values[JOINTS + conductor] };
+        let siemens = if wiring.open[conductor] || absent { 0.0 } else { 1.0 / (values[WAY] + joints) };
+        Feed { emf: emfs[conductor], siemens }
+    });
+    let load = |leg: usize, load: Option<super::Load>| {
+        let known = load.map_or(0.0, super::Load::siemens);
+        known * (1.0 + values[LOADS + 2 * at + leg]) + values[BESIDE + leg]
+    };
+    Circuit {
+        feeds,
+        leg_1: load(0, state.load_1),
+        leg_2: load(1, state.load_2),
+        bond: if wiring.bonded { BOND } else { 0.0 },
+        tied: [state.load_1.is_some(), state.load_2.is_some()],
+    }
+}
+
+fn emfs(supply: Supply, line: f64, values: &Values) -> [Phasor; 4] {
+    let second = line * (1.0 + values[UNBALANCE]);
+    let second = match supply {
+        Supply::Single => [0.0, 0.0],
+        Supply::Split => [-second, 0.0],
+        Supply::Wye => [-second / 2.0, second * 0.75_f64.sqrt()],
+        Supply::OneLeg => [second, 0.0],
+    };
+    [[line, 0.0], second, [values[OFFSET], 0.0], [0.0, 0.0]]
+}
+
+/// What a meter shows at every pair of a load state.
+pub(super) fn shown(survey: &Survey, wiring: &Wiring, at: usize, state: &State, values: &Values) -> [Shown; 6] {
+    let solved = circuit(wiring, at, state, values).solve();
+    let part = survey.meter().ghost();
+    // Small loads in a coach may tie a line or the neutral, never the ground.
+    let inside = if survey.place() == Place::Coach { 1.0 } else { part };
+    let ghost = [inside, inside, inside, part];
+    let input = survey.meter().input();
+    [Pair::L1N, Pair::L2N, Pair::L1L2, Pair::L1G, Pair::L2G, Pair::NG]
+        .map(|pair| solved.shown(pair, input, ghost))
+}

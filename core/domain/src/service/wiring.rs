@@ -1,0 +1,114 @@
+//! Each fault as a circuit: which conductor feeds which terminal, what is open, weak or bonded.
+
+use super::pair::{G, L1, L2, N};
+use super::{Conductor, Fault};
+
+/// What stands behind the two lines.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Supply {
+    /// One line of 120 V.
+    Single,
+    /// Two lines in opposite phase, 120/240 V.
+    Split,
+    /// Two lines of a three-phase supply, 208Y/120 V.
+    Wye,
+    /// Two lines on one hot conductor.
+    OneLeg,
+}
+
+/// How the conductors of a supply reach the terminals.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Wiring {
+    /// What this wiring is called.
+    pub(super) fault: Fault,
+    /// Where it sits.
+    pub(super) at: Option<Conductor>,
+    /// What the supply is.
+    pub(super) supply: Supply,
+    /// The conductor at L1, L2, N and G.
+    pub(super) from: [usize; 4],
+    /// The conductors that are open.
+    pub(super) open: [bool; 4],
+    /// The conductor with a bad joint.
+    pub(super) weak: Option<usize>,
+    /// Whether neutral and ground are bonded at the terminals.
+    pub(super) bonded: bool,
+}
+
+/// Every conductor where it belongs.
+const STRAIGHT: [usize; 4] = [L1, L2, N, G];
+
+impl Wiring {
+    /// A wiring with nothing wrong.
+    const fn sound(fault: Fault, supply: Supply) -> Self {
+        Self {
+            fault,
+            at: None,
+            supply,
+            from: STRAIGHT,
+            open: [false; 4],
+            weak: None,
+            bonded: false,
+        }
+    }
+
+    const fn at(fault: Fault, at: Conductor, supply: Supply) -> Self {
+        Self { at: Some(at), ..Self::sound(fault, supply) }
+    }
+
+    /// The same fault behind another supply.
+    pub(super) const fn behind(self, supply: Supply) -> Self {
+        Self { supply, ..self }
+    }
+
+    /// Whether it needs a second line.
+    const fn needs_line_2(&self) -> bool {
+        matches!(self.at, Some(Conductor::Line2 | Conductor::BothLines))
+    }
+}
+
+/// Every wiring that differs from a sound one, for a supply.
+pub(super) fn faulty(supply: Supply) -> Vec<Wiring> {
+    use Conductor::{BothLines, Ground, Line1, Line2, Neutral};
+    use Fault::{
+        LineGroundSwapped, LineNeutralSwapped, NeutralGroundMixed, OpenGround, OpenLeg,
+        OpenNeutral, WeakLeg, WeakNeutral,
+    };
+    let at = |fault, at| Wiring::at(fault, at, supply);
+    let weak = |fault, on, conductor| Wiring { weak: Some(conductor), ..at(fault, on) };
+    let open = |fault, on, open| Wiring { open, ..at(fault, on) };
+    let swapped = |fault, on, from| Wiring { from, ..at(fault, on) };
+    let all = [
+        weak(WeakNeutral, Neutral, N),
+        open(OpenNeutral, Neutral, [false, false, true, false]),
+        weak(WeakLeg, Line1, L1),
+        weak(WeakLeg, Line2, L2),
+        open(OpenLeg, Line1, [true, false, false, false]),
+        open(OpenLeg, Line2, [false, true, false, false]),
+        open(OpenLeg, BothLines, [true, true, false, false]),
+        swapped(LineNeutralSwapped, Line1, [N, L2, L1, G]),
+        swapped(LineNeutralSwapped, Line2, [L1, N, L2, G]),
+        swapped(LineGroundSwapped, Line1, [G, L2, N, L1]),
+        swapped(LineGroundSwapped, Line2, [L1, G, N, L2]),
+        open(OpenGround, Ground, [false, false, false, true]),
+        swapped(NeutralGroundMixed, Ground, [L1, L2, G, N]),
+        Wiring { bonded: true, ..at(NeutralGroundMixed, Ground) },
+    ];
+    let one_line = supply == Supply::Single;
+    all.into_iter().filter(|wiring| !(one_line && wiring.needs_line_2())).collect()
+}
+
+/// The sound wirings of a supply, by the level of its service.
+pub(super) fn sound(supply: Supply) -> [Wiring; 3] {
+    [Fault::Healthy, Fault::LowService, Fault::HighService]
+        .map(|fault| Wiring::sound(fault, supply))
+}
+
+/// A supply of the wrong kind, soundly wired.
+pub(super) const fn odd(supply: Supply) -> Wiring {
+    let fault = match supply {
+        Supply::Wye => Fault::Supply208,
+        _ => Fault::OneLegAdapter,
+    };
+    Wiring::sound(fault, supply)
+}
