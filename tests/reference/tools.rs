@@ -85,7 +85,7 @@ fn a_torque_outside_the_range_is_refused_and_the_tool_that_would_do_named() {
     let refused = setting(&small, &wanted, None);
     assert!(matches!(refused, Err(SettingFault::OutsideRange(_))));
     let tools = [small, large];
-    let choice = choose(&tools, &wanted);
+    let choice = choose(&tools, &wanted, None);
     let (fit, set) = choice.fit.first().unwrap();
     assert_eq!(
         (fit.code.as_str(), set.at.pair()),

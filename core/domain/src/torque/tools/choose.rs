@@ -1,6 +1,6 @@
 //! Which of the owner's tools would do.
 
-use super::{Setting, SettingFault, setting};
+use super::{Adapter, Setting, SettingFault, setting};
 use crate::rig::Tool;
 use crate::units::{Stated, TorqueUnit};
 
@@ -13,15 +13,19 @@ pub struct Choice<'a> {
     pub unfit: Vec<(&'a Tool, SettingFault)>,
 }
 
-/// Tries each tool that is not retired on a torque.
+/// Tries each tool that is not retired on a torque, with the adapter where one is used.
 #[must_use]
-pub fn choose<'a>(tools: &'a [Tool], wanted: &Stated<TorqueUnit>) -> Choice<'a> {
+pub fn choose<'a>(
+    tools: &'a [Tool],
+    wanted: &Stated<TorqueUnit>,
+    adapter: Option<Adapter>,
+) -> Choice<'a> {
     let mut choice = Choice {
         fit: Vec::new(),
         unfit: Vec::new(),
     };
     for tool in tools.iter().filter(|tool| !tool.retired) {
-        match setting(tool, wanted, None) {
+        match setting(tool, wanted, adapter) {
             Ok(set) => choice.fit.push((tool, set)),
             Err(fault) => choice.unfit.push((tool, fault)),
         }
