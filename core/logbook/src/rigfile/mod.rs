@@ -6,6 +6,7 @@
 //! that read back to the same book.
 
 mod csv_place;
+mod device_reader;
 mod drives;
 mod entry;
 mod fault;

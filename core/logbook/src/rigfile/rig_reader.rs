@@ -1,12 +1,11 @@
-//! Reads the TOML file: the rig, its sources, bays, devices and tools.
+//! Reads the TOML file: the rig, its sources and bays, and with `device_reader` the rest.
 
+use super::device_reader::{self, DEVICE, TOOL};
 use super::entry::Entry;
 use super::records::{Codes, limit};
 use super::{FORMAT, FaultKind, Limit, MOST_RECORDS};
-use baywalk_domain::ids::{ActId, BayId, DeviceId, RigId, SourceId, ToolId};
-use baywalk_domain::rig::{
-    Bay, Book, Code, ConductorSet, Device, Rig, Source, Station, Tool, Wait, YearlyRule,
-};
+use baywalk_domain::ids::{ActId, BayId, RigId, SourceId};
+use baywalk_domain::rig::{Bay, Book, Code, Rig, Source, Station, Wait, YearlyRule};
 
 pub(super) const TOP: &[&str] = &["format", "rig", "yearly", "source", "bay", "device", "tool"];
 const RIG: &[&str] = &["name", "kind", "service", "note"];
@@ -36,35 +35,18 @@ const BAY: &[&str] = &[
     "keep_out",
     "retired",
 ];
-const DEVICE: &[&str] = &[
-    "code",
-    "name",
-    "bay",
-    "kind",
-    "sets",
-    "unswitched",
-    "retired",
-];
-const SET: &[&str] = &["name", "system"];
-const TOOL: &[&str] = &[
-    "code",
-    "name",
-    "kind",
-    "least",
-    "most",
-    "step",
-    "calibrated",
-    "cycles",
-    "retired",
-];
 
 /// Reads all of the file that can be read; what can't is noted in its sink.
 pub(super) fn read(top: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Book> {
     let rig = rig(top, act);
     let sources = list(top, "source", SOURCE, |entry| source(entry, act, codes));
     let bays = list(top, "bay", BAY, |entry| bay(entry, act, codes));
-    let devices = list(top, "device", DEVICE, |entry| device(entry, act, codes));
-    let tools = list(top, "tool", TOOL, |entry| tool(entry, act, codes));
+    let devices = list(top, "device", DEVICE, |entry| {
+        device_reader::device(entry, act, codes)
+    });
+    let tools = list(top, "tool", TOOL, |entry| {
+        device_reader::tool(entry, act, codes)
+    });
     Some(Book {
         rig: rig?,
         sources,
@@ -194,83 +176,6 @@ fn bay(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Bay> {
         close_minutes: close_minutes?,
         fed_by,
         keep_out,
-        retired,
-    })
-}
-
-fn device(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Device> {
-    let code = entry.need("code").and_then(|slot| codes.take(slot));
-    let id = |code: &Code| DeviceId::made_by(act, &format!("device:{code}"));
-    let sets = sets(entry);
-    if let Some(code) = &code {
-        let known = (id(code), sets.clone());
-        codes.devices.insert(code.clone(), known);
-    }
-    let name = entry.need("name");
-    let bay = entry.need("bay").and_then(|slot| codes.bay(slot));
-    let kind = entry.need("kind").and_then(|slot| slot.coded());
-    let posts = entry.texts("unswitched");
-    let unswitched = posts.into_iter().filter_map(|slot| codes.source(slot));
-    let unswitched = unswitched.map(|(code, _)| code).collect();
-    let retired = entry.flag("retired");
-    let code = code?;
-    Some(Device {
-        id: id(&code),
-        code,
-        bay: bay?,
-        name: name?.owned(),
-        kind: kind?,
-        sets: sets?,
-        unswitched,
-        retired,
-    })
-}
-
-/// The sets of a device; `None` where one of them can't be read.
-fn sets(entry: Entry<'_>) -> Option<Vec<ConductorSet>> {
-    let mut sets: Vec<ConductorSet> = Vec::new();
-    let mut sound = true;
-    for entry in entry.tables("sets", SET) {
-        let name = entry.need("name");
-        let system = entry.need("system").and_then(|slot| slot.coded());
-        let (Some(name), Some(system)) = (name, system) else {
-            sound = false;
-            continue;
-        };
-        let found = name.owned();
-        if sets.iter().any(|set| set.name == found) {
-            name.fault(FaultKind::RepeatedSet { found });
-        } else {
-            sets.push(ConductorSet {
-                name: found,
-                system,
-            });
-        }
-    }
-    sound.then_some(sets)
-}
-
-fn tool(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Tool> {
-    let code = entry.need("code").and_then(|slot| codes.take(slot));
-    let name = entry.need("name");
-    let kind = entry.need("kind").and_then(|slot| slot.coded());
-    let least = entry.need("least").and_then(|slot| slot.stated());
-    let most = entry.need("most").and_then(|slot| slot.stated());
-    let step = entry.need("step").and_then(|slot| slot.stated());
-    let calibrated = entry.date("calibrated");
-    let cycles = entry.count("cycles");
-    let retired = entry.flag("retired");
-    let code = code?;
-    Some(Tool {
-        id: ToolId::made_by(act, &format!("tool:{code}")),
-        code,
-        name: name?.owned(),
-        kind: kind?,
-        least: least?,
-        most: most?,
-        step: step?,
-        calibrated,
-        cycles: cycles?,
         retired,
     })
 }

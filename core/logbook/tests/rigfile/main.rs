@@ -7,6 +7,8 @@ mod cells;
 #[cfg(test)]
 mod faults;
 #[cfg(test)]
+mod guide;
+#[cfg(test)]
 mod hostile;
 #[cfg(test)]
 mod layouts;
