@@ -64,6 +64,10 @@ impl Entry {
 }
 
 fn run_one<C: Calculate>(input: &str) -> Result<String, Fault> {
+    // A struct could also be read from a list: only an object tells what each value is.
+    if !input.trim_start().starts_with('{') {
+        return Err(Fault::Json("expected an object in braces".to_owned()));
+    }
     let given = serde_json::from_str(input).map_err(|error| Fault::Json(error.to_string()))?;
     written(&C::calculate(given)?)
 }
@@ -136,7 +140,13 @@ mod tests {
     #[test]
     fn what_is_no_object_of_the_calculation_is_refused_in_a_sentence() {
         for (name, _) in names() {
-            for input in ["", "[]", "{\"no_such_field\": 1}", "NaN"] {
+            for input in [
+                "",
+                "[]",
+                "[\"pressure_screw\"]",
+                "{\"no_such_field\": 1}",
+                "NaN",
+            ] {
                 let fault = run(name, input).unwrap_err();
                 assert!(matches!(fault, Fault::Json(_)), "{name} {input}");
                 assert!(fault.to_string().ends_with('.'), "{fault}");
