@@ -8,6 +8,7 @@ pub mod isolation;
 pub mod moment;
 pub mod published;
 pub mod rig;
+pub mod service;
 pub mod supply;
 pub mod torque;
 pub mod units;

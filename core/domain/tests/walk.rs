@@ -768,3 +768,31 @@ fn obey(walker: &Walker, next: &Next) -> Act {
         Next::Resume | Next::Unsafe(_) => panic!("not expected: {next:?}"),
     }
 }
+
+#[test]
+fn a_device_that_moves_to_another_bay_takes_no_earlier_reading_with_it() {
+    let mut walker = Walker::at_ac_bay();
+    let started_with = walker.book.clone();
+    let mut device = walker
+        .book
+        .device(DeviceId::new(id(SWITCH)))
+        .unwrap()
+        .clone();
+    device.bay = bay(DC_BAY);
+    walker
+        .act(Act::Book(BookChange::Device(Box::new(device))))
+        .unwrap();
+    let (state, book) =
+        baywalk_domain::walk::WalkState::fold_with_book(&walker.entries, started_with).unwrap();
+    assert_eq!(book, walker.book);
+    assert!(
+        state.bays[&bay(AC_BAY)]
+            .proofs
+            .iter()
+            .all(|proof| proof.after.is_some())
+    );
+    assert!(matches!(
+        walker.act(found(LINE, held())),
+        Err(Refusal::Locked { .. })
+    ));
+}

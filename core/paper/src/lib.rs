@@ -1,1 +1,6 @@
-//! Placeholder.
+#![doc = include_str!("../README.md")]
+
+mod glyph;
+mod sheet;
+
+pub mod report;

@@ -1,1 +1,35 @@
-//! Placeholder.
+#![doc = include_str!("../README.md")]
+
+pub mod book;
+pub mod card;
+mod core;
+pub mod due;
+pub mod files;
+pub mod findings;
+mod here;
+mod holds;
+pub mod odometer;
+mod problem;
+pub mod report;
+pub mod result;
+pub mod rig;
+pub mod rigs;
+pub mod start;
+pub mod step;
+mod told;
+pub mod torque;
+pub mod verify;
+
+pub use problem::{Problem, ProblemKind};
+pub use told::Told;
+
+use baywalk_logbook::Logbook;
+use baywalk_words::Words;
+
+/// The logbook and the words, together all that a screen is made of.
+pub struct Core {
+    /// The one owner of storage.
+    pub logbook: Logbook,
+    /// The catalogue of text, in the language of the person.
+    pub words: Words,
+}

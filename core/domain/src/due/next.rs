@@ -41,6 +41,18 @@ pub struct Due {
     pub by_distance: Option<NaiveDate>,
 }
 
+impl Due {
+    /// The odometer at which it is due, in whole units of the rule's own unit.
+    #[must_use]
+    pub fn at_in(&self, rule: &YearlyRule) -> Option<Stated<DistanceUnit>> {
+        let unit = rule
+            .distance
+            .as_ref()
+            .map_or(DistanceUnit::Miles, Stated::unit);
+        Stated::parse(&format!("{:.0}", self.at?.in_unit(unit)), unit).ok()
+    }
+}
+
 /// When the next walk is due after the last one.
 ///
 /// Months are counted in the civil calendar: a year after 29 February is 28 February. The distance

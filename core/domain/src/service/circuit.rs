@@ -88,7 +88,11 @@ impl Circuit {
                 out[1] += weight * into[1];
             }
         }
-        Solved { volts, inverse, group: self.groups() }
+        Solved {
+            volts,
+            inverse,
+            group: self.groups(),
+        }
     }
 
     /// Which terminals are tied to a source (0), and which hang together without one.
@@ -121,18 +125,36 @@ impl Solved {
             let open = apart(self.volts[a], self.volts[b]);
             // Thévenin: what the meter sees behind the pair.
             let behind = self.inverse[a][a] - 2.0 * self.inverse[a][b] + self.inverse[b][b];
-            let volts = if self.group[a] == 0 { open * input / (input + behind) } else { 0.0 };
-            return Shown { least: volts, most: volts };
+            let volts = if self.group[a] == 0 {
+                open * input / (input + behind)
+            } else {
+                0.0
+            };
+            return Shown {
+                least: volts,
+                most: volts,
+            };
         }
-        let part = if self.group[a] == 0 { ghost[b] } else { ghost[a] };
-        Shown { least: 0.0, most: part * self.reach(a, b) }
+        let part = if self.group[a] == 0 {
+            ghost[b]
+        } else {
+            ghost[a]
+        };
+        Shown {
+            least: 0.0,
+            most: part * self.reach(a, b),
+        }
     }
 
     /// The largest voltage that a floating terminal can take against the other end: it lies between
     /// those of its neighbours, to which it leaks.
     fn reach(&self, a: usize, b: usize) -> f64 {
         let tied = |at: &usize| self.group[*at] == 0;
-        let ends = |at: usize| (0..4).filter(move |end| *end == at || self.group[at] != 0).filter(tied);
+        let ends = |at: usize| {
+            (0..4)
+                .filter(move |end| *end == at || self.group[at] != 0)
+                .filter(tied)
+        };
         ends(a)
             .flat_map(|from| ends(b).map(move |to| apart(self.volts[from], self.volts[to])))
             .fold(0.0, f64::max)

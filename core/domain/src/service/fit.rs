@@ -5,7 +5,7 @@
 )]
 
 use super::linear::Normal;
-use super::model::{Bound, UNKNOWNS, Values, matters, shown};
+use super::model::{Bound, EMF, UNKNOWNS, Values, circuit, matters, shown};
 use super::pair::PAIRS;
 use super::survey::MOST_STATES;
 use super::wiring::Wiring;
@@ -52,7 +52,8 @@ impl Point {
 
     /// The largest residual, in meter errors.
     pub(super) fn worst(&self) -> f64 {
-        self.all().fold(0.0, |worst, residual| worst.max(residual.abs()))
+        self.all()
+            .fold(0.0, |worst, residual| worst.max(residual.abs()))
     }
 
     /// The sum of squares of the residuals.
@@ -70,7 +71,11 @@ impl Problem<'_> {
     /// The best point from a start: least squares first, then whatever meets every reading.
     pub(super) fn search(&self, start: Values) -> Point {
         let best = self.descend(start, 0.0);
-        if best.is_admissible() || best.worst() > 10.0 * SLACK { best } else { self.descend(best.shares, AIM) }
+        if best.is_admissible() || best.worst() > 10.0 * SLACK {
+            best
+        } else {
+            self.descend(best.shares, AIM)
+        }
     }
 
     /// Whether some point near a start meets every reading.
@@ -87,16 +92,62 @@ impl Problem<'_> {
         values
     }
 
+    /// A choice with the service voltage at the level that the readings suggest.
+    pub(super) fn level(&self, mut shares: Values) -> Values {
+        let bound = self.bounds[EMF];
+        let mut values = self.values(&shares);
+        let (mut over, mut under) = (0.0, 0.0);
+        for (at, state) in self.survey.states().iter().enumerate() {
+            let shown = shown(self.survey.by(), &circuit(&self.wiring, at, state, &values));
+            for (pair, read) in state.readings() {
+                let shown = Pair::ALL
+                    .iter()
+                    .position(|one| *one == pair)
+                    .map(|at| shown[at]);
+                if let Some(shown) = shown.filter(|shown| shown.most - shown.least <= 1.0) {
+                    over += read * shown.most;
+                    under += shown.most * shown.most;
+                }
+            }
+        }
+        if under > 0.0 {
+            values[EMF] *= over / under;
+            shares[EMF] = bound.share(values[EMF]);
+        }
+        shares
+    }
+
+    /// How much of a coincidence it would be that floating conductors show just these readings, as
+    /// a logarithm: the range that they could show against the meter's error.
+    pub(super) fn ghosts(&self, point: &Point) -> f64 {
+        let values = self.values(&point.shares);
+        let mut sum = 0.0;
+        for (at, state) in self.survey.states().iter().enumerate() {
+            let shown = shown(self.survey.by(), &circuit(&self.wiring, at, state, &values));
+            for (pair, shown) in Pair::ALL.iter().zip(shown) {
+                if let Some(read) = state.read(*pair) {
+                    let width =
+                        (shown.most - shown.least) / (2.0 * self.survey.meter().error(read));
+                    sum += width.max(1.0).ln();
+                }
+            }
+        }
+        sum
+    }
+
     /// Gauss-Newton within the bounds; residuals within `margin` weigh nothing.
     fn descend(&self, start: Values, margin: f64) -> Point {
-        let free: Vec<usize> =
-            (0..UNKNOWNS).filter(|at| self.bounds[*at].most > self.bounds[*at].least).collect();
+        let free: Vec<usize> = (0..UNKNOWNS)
+            .filter(|at| self.bounds[*at].most > self.bounds[*at].least)
+            .collect();
         let mut now = self.point(start, margin);
         for round in 0..ROUNDS {
             if now.cost <= 0.0 {
                 break;
             }
-            let Some(next) = self.improve(&now, &free, margin) else { break };
+            let Some(next) = self.improve(&now, &free, margin) else {
+                break;
+            };
             let hopeless = round >= 2 && next.worst() > 20.0 && next.cost > 0.5 * now.cost;
             let settled = next.cost > 0.999 * now.cost;
             now = next;
@@ -132,14 +183,21 @@ impl Problem<'_> {
         for (at, state) in self.survey.states().iter().enumerate() {
             residuals[at] = self.row(at, state, &values);
         }
-        let mut point = Point { shares, residuals, cost: 0.0 };
-        point.cost = point.all().map(|residual| (residual.abs() - margin).max(0.0).powi(2)).sum();
+        let mut point = Point {
+            shares,
+            residuals,
+            cost: 0.0,
+        };
+        point.cost = point
+            .all()
+            .map(|residual| (residual.abs() - margin).max(0.0).powi(2))
+            .sum();
         point
     }
 
     /// The residuals of one load state.
     fn row(&self, at: usize, state: &State, values: &Values) -> Row {
-        let shown = shown(self.survey, &self.wiring, at, state, values);
+        let shown = shown(self.survey.by(), &circuit(&self.wiring, at, state, values));
         let mut row = [None; PAIRS];
         for ((cell, pair), shown) in row.iter_mut().zip(Pair::ALL).zip(shown) {
             *cell = state.read(*pair).map(|read| {
@@ -155,7 +213,11 @@ impl Problem<'_> {
         for (at, state) in self.survey.states().iter().enumerate() {
             let mut slopes = [[0.0; UNKNOWNS]; PAIRS];
             for unknown in free.iter().copied().filter(|unknown| matters(*unknown, at)) {
-                let nudge = if now.shares[unknown] > 0.5 { -NUDGE } else { NUDGE };
+                let nudge = if now.shares[unknown] > 0.5 {
+                    -NUDGE
+                } else {
+                    NUDGE
+                };
                 let mut shares = now.shares;
                 shares[unknown] += nudge;
                 let moved = self.row(at, state, &self.values(&shares));

@@ -16,7 +16,10 @@ pub(super) struct Normal {
 impl Normal {
     /// No residual yet.
     pub(super) const fn new() -> Self {
-        Self { matrix: [[0.0; UNKNOWNS]; UNKNOWNS], right: [0.0; UNKNOWNS] }
+        Self {
+            matrix: [[0.0; UNKNOWNS]; UNKNOWNS],
+            right: [0.0; UNKNOWNS],
+        }
     }
 
     /// Adds one residual with its slopes.
@@ -44,7 +47,11 @@ impl Normal {
                 for k in 0..j {
                     sum -= low[i][k] * low[j][k];
                 }
-                low[i][j] = if i == j { (sum + damping).max(f64::MIN_POSITIVE).sqrt() } else { sum / low[j][j] };
+                low[i][j] = if i == j {
+                    (sum + damping).max(f64::MIN_POSITIVE).sqrt()
+                } else {
+                    sum / low[j][j]
+                };
             }
             let known: f64 = (0..i).map(|k| low[i][k] * half[k]).sum();
             half[i] = (self.right[*row] - known) / low[i][i];

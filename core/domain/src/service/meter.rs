@@ -50,7 +50,12 @@ impl Meter {
             if found.is_finite() && (least..=most).contains(&found) {
                 Ok(found)
             } else {
-                Err(MeterFault { figure, found, least, most })
+                Err(MeterFault {
+                    figure,
+                    found,
+                    least,
+                    most,
+                })
             }
         };
         Ok(Self {
@@ -64,7 +69,12 @@ impl Meter {
     /// A good hand meter: ±0.7 % and 2 counts of 0.1 V, about ±1 V at 120 V (second hand), 10 MΩ.
     #[must_use]
     pub const fn usual() -> Self {
-        Self { percent: 0.7, counts: 2.0, resolution: 0.1, input: 10e6 }
+        Self {
+            percent: 0.7,
+            counts: 2.0,
+            resolution: 0.1,
+            input: 10e6,
+        }
     }
 
     /// How far a reading may be off, in volts, plus or minus; never less than half a digit.

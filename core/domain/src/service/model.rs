@@ -8,7 +8,7 @@ use super::circuit::{Circuit, Feed, Phasor, Shown};
 use super::pair::{G, L1, L2, N};
 use super::survey::{MOST_STATES, NAMEPLATE_VOLTS};
 use super::wiring::{Supply, Wiring};
-use super::{Pair, Place, State, Survey};
+use super::{Meter, Pair, Place, State, Survey};
 
 /// Line to neutral voltage of the supply.
 pub(super) const EMF: usize = 0;
@@ -27,6 +27,8 @@ const DRIFT: usize = 9;
 /// By how much the load on leg 1 of the first state is off its nameplate; leg 2 and the other
 /// states follow.
 const LOADS: usize = DRIFT + MOST_STATES - 1;
+/// The unknowns that are usually near their least.
+pub(super) const SMALL: [usize; 6] = [WAY, JOINTS, JOINTS + 1, JOINTS + 2, BESIDE, BESIDE + 1];
 /// How many unknowns there are.
 pub(super) const UNKNOWNS: usize = LOADS + 2 * MOST_STATES;
 
@@ -46,7 +48,11 @@ pub(super) struct Bound {
 
 impl Bound {
     const fn new(least: f64, most: f64) -> Self {
-        Self { least, most, decades: false }
+        Self {
+            least,
+            most,
+            decades: false,
+        }
     }
 
     /// The value at a share of the span, 0 to 1.
@@ -56,6 +62,11 @@ impl Bound {
         } else {
             self.least + (self.most - self.least) * share
         }
+    }
+
+    /// A bound that holds the value at a share.
+    pub(super) fn fixed(&self, share: f64) -> Self {
+        Self::new(self.value(share), self.value(share))
     }
 
     /// The share of the span at which a value lies, held within it.
@@ -104,7 +115,11 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
         all[JOINTS + conductor] = Bound::new(0.0, SOUND_JOINTS);
     }
     if let Some(conductor) = wiring.weak {
-        all[JOINTS + conductor] = Bound { least: SOUND_JOINTS, most: MOST_WEAK, decades: true };
+        all[JOINTS + conductor] = Bound {
+            least: SOUND_JOINTS,
+            most: MOST_WEAK,
+            decades: true,
+        };
     }
     if survey.place() == Place::Coach {
         let most = BESIDE_WATTS / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS);
@@ -122,6 +137,12 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
         }
     }
     all
+}
+
+/// The same service at another time: no drift, loads as on their nameplates.
+pub(super) fn at_rest(mut values: Values) -> Values {
+    values[DRIFT..].fill(0.0);
+    values
 }
 
 /// The unknown that holds the resistance of a bad joint.
@@ -146,9 +167,20 @@ pub(super) fn circuit(wiring: &Wiring, at: usize, state: &State, values: &Values
     let emfs = emfs(wiring.supply, values[EMF] * (1.0 + drift), values);
     let feeds = wiring.from.map(|conductor| {
         let absent = conductor == L2 && wiring.supply == Supply::Single;
-        let joints = if conductor == G { 0.0 } else { values[JOINTS + conductor] };
-        let siemens = if wiring.open[conductor] || absent { 0.0 } else { 1.0 / (values[WAY] + joints) };
-        Feed { emf: emfs[conductor], siemens }
+        let joints = if conductor == G {
+            0.0
+        } else {
+            values[JOINTS + conductor]
+        };
+        let siemens = if wiring.open[conductor] || absent {
+            0.0
+        } else {
+            1.0 / (values[WAY] + joints)
+        };
+        Feed {
+            emf: emfs[conductor],
+            siemens,
+        }
     });
     let load = |leg: usize, load: Option<super::Load>| {
         let known = load.map_or(0.0, super::Load::siemens);
@@ -175,13 +207,20 @@ fn emfs(supply: Supply, line: f64, values: &Values) -> [Phasor; 4] {
 }
 
 /// What a meter shows at every pair of a load state.
-pub(super) fn shown(survey: &Survey, wiring: &Wiring, at: usize, state: &State, values: &Values) -> [Shown; 6] {
-    let solved = circuit(wiring, at, state, values).solve();
-    let part = survey.meter().ghost();
+pub(super) fn shown((meter, place): (&Meter, Place), circuit: &Circuit) -> [Shown; 6] {
+    let solved = circuit.solve();
+    let part = meter.ghost();
     // Small loads in a coach may tie a line or the neutral, never the ground.
-    let inside = if survey.place() == Place::Coach { 1.0 } else { part };
+    let inside = if place == Place::Coach { 1.0 } else { part };
     let ghost = [inside, inside, inside, part];
-    let input = survey.meter().input();
-    [Pair::L1N, Pair::L2N, Pair::L1L2, Pair::L1G, Pair::L2G, Pair::NG]
-        .map(|pair| solved.shown(pair, input, ghost))
+    let input = meter.input();
+    [
+        Pair::L1N,
+        Pair::L2N,
+        Pair::L1L2,
+        Pair::L1G,
+        Pair::L2G,
+        Pair::NG,
+    ]
+    .map(|pair| solved.shown(pair, input, ghost))
 }

@@ -69,13 +69,20 @@ impl State {
     /// A state with its loads and nothing measured yet.
     #[must_use]
     pub const fn loaded(load_1: Option<Load>, load_2: Option<Load>) -> Self {
-        Self { load_1, load_2, readings: [None; PAIRS] }
+        Self {
+            load_1,
+            load_2,
+            readings: [None; PAIRS],
+        }
     }
 
     /// The state with one reading more; a second one of the same pair takes the place of the first.
     #[must_use]
     pub fn with(mut self, pair: Pair, volts: Voltage) -> Self {
-        let cell = Pair::ALL.iter().position(|at| *at == pair).and_then(|at| self.readings.get_mut(at));
+        let cell = Pair::ALL
+            .iter()
+            .position(|at| *at == pair)
+            .and_then(|at| self.readings.get_mut(at));
         if let Some(cell) = cell {
             *cell = Some(volts.volts());
         }
@@ -85,12 +92,18 @@ impl State {
     /// What was read at a pair, in volts.
     #[must_use]
     pub fn read(&self, pair: Pair) -> Option<f64> {
-        self.readings().find(|(at, _)| *at == pair).map(|(_, volts)| volts)
+        self.readings()
+            .find(|(at, _)| *at == pair)
+            .map(|(_, volts)| volts)
     }
 
     /// All readings, in the order of the pairs.
     pub fn readings(&self) -> impl Iterator<Item = (Pair, f64)> {
-        Pair::ALL.iter().copied().zip(self.readings).filter_map(|(pair, volts)| Some((pair, volts?)))
+        Pair::ALL
+            .iter()
+            .copied()
+            .zip(self.readings)
+            .filter_map(|(pair, volts)| Some((pair, volts?)))
     }
 }
 
@@ -164,7 +177,9 @@ impl Survey {
             return Err(SurveyFault::NoService);
         }
         if states.is_empty() || states.len() > MOST_STATES {
-            return Err(SurveyFault::States { found: states.len() });
+            return Err(SurveyFault::States {
+                found: states.len(),
+            });
         }
         if states.iter().all(|state| state.readings().next().is_none()) {
             return Err(SurveyFault::NoReading);
@@ -183,7 +198,12 @@ impl Survey {
                 }
             }
         }
-        Ok(Self { service, place, meter, states })
+        Ok(Self {
+            service,
+            place,
+            meter,
+            states,
+        })
     }
 
     /// The service that the rig is made for.
@@ -202,6 +222,11 @@ impl Survey {
     #[must_use]
     pub const fn meter(&self) -> &Meter {
         &self.meter
+    }
+
+    /// What the readings were taken with, and where.
+    pub(super) const fn by(&self) -> (&Meter, Place) {
+        (&self.meter, self.place)
     }
 
     /// The load states, in the order given.

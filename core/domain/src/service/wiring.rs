@@ -53,7 +53,10 @@ impl Wiring {
     }
 
     const fn at(fault: Fault, at: Conductor, supply: Supply) -> Self {
-        Self { at: Some(at), ..Self::sound(fault, supply) }
+        Self {
+            at: Some(at),
+            ..Self::sound(fault, supply)
+        }
     }
 
     /// The same fault behind another supply.
@@ -75,9 +78,18 @@ pub(super) fn faulty(supply: Supply) -> Vec<Wiring> {
         OpenNeutral, WeakLeg, WeakNeutral,
     };
     let at = |fault, at| Wiring::at(fault, at, supply);
-    let weak = |fault, on, conductor| Wiring { weak: Some(conductor), ..at(fault, on) };
-    let open = |fault, on, open| Wiring { open, ..at(fault, on) };
-    let swapped = |fault, on, from| Wiring { from, ..at(fault, on) };
+    let weak = |fault, on, conductor| Wiring {
+        weak: Some(conductor),
+        ..at(fault, on)
+    };
+    let open = |fault, on, open| Wiring {
+        open,
+        ..at(fault, on)
+    };
+    let swapped = |fault, on, from| Wiring {
+        from,
+        ..at(fault, on)
+    };
     let all = [
         weak(WeakNeutral, Neutral, N),
         open(OpenNeutral, Neutral, [false, false, true, false]),
@@ -92,10 +104,15 @@ pub(super) fn faulty(supply: Supply) -> Vec<Wiring> {
         swapped(LineGroundSwapped, Line2, [L1, G, N, L2]),
         open(OpenGround, Ground, [false, false, false, true]),
         swapped(NeutralGroundMixed, Ground, [L1, L2, G, N]),
-        Wiring { bonded: true, ..at(NeutralGroundMixed, Ground) },
+        Wiring {
+            bonded: true,
+            ..at(NeutralGroundMixed, Ground)
+        },
     ];
     let one_line = supply == Supply::Single;
-    all.into_iter().filter(|wiring| !(one_line && wiring.needs_line_2())).collect()
+    all.into_iter()
+        .filter(|wiring| !(one_line && wiring.needs_line_2()))
+        .collect()
 }
 
 /// The sound wirings of a supply, by the level of its service.

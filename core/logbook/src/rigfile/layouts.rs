@@ -60,3 +60,12 @@ pub fn layouts() -> &'static [Layout] {
         layout!("starter-van-dc"),
     ]
 }
+
+/// A bench with one device and no point: where a terminal that stands in no rig is described.
+#[must_use]
+pub fn bench() -> super::Files {
+    super::Files {
+        toml: include_str!("../../layouts/bench/rig.toml").to_owned(),
+        csv: include_str!("../../layouts/bench/points.csv").to_owned(),
+    }
+}

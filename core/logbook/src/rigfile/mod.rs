@@ -11,6 +11,7 @@ mod drives;
 mod entry;
 mod fault;
 mod layouts;
+mod patch;
 mod point_reader;
 mod point_writer;
 mod reader;
@@ -24,7 +25,8 @@ mod text;
 mod writer;
 
 pub use fault::{Fault, FaultKind, Limit, RecordKind};
-pub use layouts::{Layout, layouts};
+pub use layouts::{Layout, bench, layouts};
+pub use patch::{PatchFault, add, patch};
 pub use reader::read;
 pub use text::NamedText;
 pub use writer::{Files, write};

@@ -64,12 +64,6 @@ impl Deciding<'_> {
         };
         let last = last.map(|day| (day, odometer(day)));
         let next = due(&book.rig.rule, last, self.context.odometer, today);
-        let unit = book
-            .rig
-            .rule
-            .distance
-            .as_ref()
-            .map_or(DistanceUnit::Miles, Stated::unit);
         let disturbed = walk
             .points
             .values()
@@ -77,7 +71,7 @@ impl Deciding<'_> {
         Ok(DueShown {
             on: next.on,
             reason: next.reason,
-            at: next.at.and_then(|at| whole(at.in_unit(unit), unit)),
+            at: next.at_in(&book.rig.rule),
             second_look: disturbed.then(|| settle(today, odometer(today)).on),
         })
     }
@@ -90,9 +84,4 @@ fn noted_on(notes: &[OdometerNote], day: chrono::NaiveDate) -> Option<&Stated<Di
         .filter(|note| note.on <= day)
         .max_by_key(|note| note.on)
         .map(|note| &note.reading)
-}
-
-/// A distance as a whole number of a unit.
-fn whole(value: f64, unit: DistanceUnit) -> Option<Stated<DistanceUnit>> {
-    Stated::parse(&format!("{value:.0}"), unit).ok()
 }

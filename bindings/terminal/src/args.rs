@@ -1,0 +1,213 @@
+//! The command line: names and values here, their help in the catalogue of words.
+
+use baywalk_words::Words;
+use clap::{Arg, ArgAction, Command, value_parser};
+use std::path::PathBuf;
+
+/// The whole command line.
+pub(crate) fn command(words: &Words) -> Command {
+    let say = |key: &str| words.say(key);
+    Command::new("baywalk")
+        .version(env!("CARGO_PKG_VERSION"))
+        .about(say("terminal-about"))
+        .after_help(say("terminal-exit-codes"))
+        .subcommand_required(true)
+        .arg_required_else_help(true)
+        .arg(path("store", words, "terminal-option-store").global(true))
+        .arg(
+            Arg::new("language")
+                .long("language")
+                .global(true)
+                .help(say("terminal-option-language")),
+        )
+        .arg(flag("json", words, "terminal-option-json").global(true))
+        .subcommand(
+            Command::new("try")
+                .about(say("terminal-command-try"))
+                .arg(path("folder", words, "terminal-option-folder").default_value("baywalk-try")),
+        )
+        .subcommand(rig(words))
+        .subcommand(walk(words))
+        .subcommand(
+            Command::new("note")
+                .about(say("terminal-command-note"))
+                .arg(
+                    Arg::new("odometer")
+                        .required(true)
+                        .help(say("terminal-argument-odometer")),
+                )
+                .arg(of_rig(words)),
+        )
+        .subcommand(
+            Command::new("torque")
+                .about(say("terminal-command-torque"))
+                .after_help(say("terminal-torque-fields"))
+                .arg(fields(words))
+                .arg(of_rig(words)),
+        )
+        .subcommand(
+            Command::new("due")
+                .about(say("terminal-command-due"))
+                .arg(of_rig(words)),
+        )
+        .subcommand(findings(words))
+        .subcommand(
+            Command::new("report")
+                .about(say("terminal-command-report"))
+                .arg(
+                    Arg::new("out")
+                        .required(true)
+                        .value_parser(value_parser!(PathBuf))
+                        .help(say("terminal-argument-out")),
+                )
+                .arg(
+                    Arg::new("walk")
+                        .long("walk")
+                        .help(say("terminal-option-walk")),
+                )
+                .arg(of_rig(words)),
+        )
+        .subcommand(Command::new("verify").about(say("terminal-command-verify")))
+        .subcommand(
+            Command::new("calc")
+                .about(say("terminal-command-calc"))
+                .arg(Arg::new("name").help(say("terminal-argument-calc")))
+                .arg(flag("schema", words, "terminal-option-schema")),
+        )
+}
+
+fn rig(words: &Words) -> Command {
+    let say = |key: &str| words.say(key);
+    let file = |name: &'static str, key: &str| {
+        Arg::new(name)
+            .required(true)
+            .value_parser(value_parser!(PathBuf))
+            .help(words.say(key))
+    };
+    let word = |name: &'static str, key: &str| Arg::new(name).required(true).help(words.say(key));
+    Command::new("rig")
+        .about(say("terminal-command-rig"))
+        .arg(of_rig(words).global(true))
+        .subcommand(Command::new("layouts").about(say("terminal-rig-layouts")))
+        .subcommand(
+            Command::new("start")
+                .about(say("terminal-rig-start"))
+                .arg(word("layout", "terminal-argument-layout"))
+                .arg(word("name", "terminal-argument-name")),
+        )
+        .subcommand(
+            Command::new("load")
+                .about(say("terminal-rig-load"))
+                .arg(file("toml", "terminal-argument-toml"))
+                .arg(file("csv", "terminal-argument-csv")),
+        )
+        .subcommand(
+            Command::new("amend")
+                .about(say("terminal-rig-amend"))
+                .arg(file("toml", "terminal-argument-toml"))
+                .arg(file("csv", "terminal-argument-csv")),
+        )
+        .subcommand(
+            Command::new("write")
+                .about(say("terminal-rig-write"))
+                .arg(file("folder", "terminal-argument-folder")),
+        )
+        .subcommand(
+            Command::new("add")
+                .about(say("terminal-rig-add"))
+                .arg(
+                    Arg::new("record")
+                        .required(true)
+                        .value_parser(["source", "bay", "device", "point", "tool"])
+                        .help(say("terminal-argument-record")),
+                )
+                .arg(fields(words).required(true)),
+        )
+        .subcommand(
+            Command::new("change")
+                .about(say("terminal-rig-change"))
+                .arg(word("code", "terminal-argument-code"))
+                .arg(fields(words).required(true)),
+        )
+        .subcommand(
+            Command::new("retire")
+                .about(say("terminal-rig-retire"))
+                .arg(word("code", "terminal-argument-code")),
+        )
+}
+
+fn walk(words: &Words) -> Command {
+    let say = |key: &str| words.say(key);
+    Command::new("walk")
+        .about(say("terminal-command-walk"))
+        .arg(
+            Arg::new("person")
+                .long("person")
+                .help(say("terminal-option-person")),
+        )
+        .arg(
+            Arg::new("bays")
+                .long("bays")
+                .value_delimiter(',')
+                .action(ArgAction::Append)
+                .help(say("terminal-option-bays")),
+        )
+        .arg(flag("second-look", words, "terminal-option-second-look"))
+        .arg(path("script", words, "terminal-option-script"))
+        .arg(of_rig(words))
+}
+
+fn findings(words: &Words) -> Command {
+    let say = |key: &str| words.say(key);
+    Command::new("findings")
+        .about(say("terminal-command-findings"))
+        .arg(of_rig(words).global(true))
+        .subcommand(
+            Command::new("decide")
+                .about(say("terminal-findings-decide"))
+                .arg(
+                    Arg::new("number")
+                        .required(true)
+                        .value_parser(value_parser!(usize))
+                        .help(say("terminal-argument-number")),
+                )
+                .arg(
+                    Arg::new("decision")
+                        .required(true)
+                        .help(say("terminal-argument-decision")),
+                )
+                .arg(Arg::new("by").long("by").help(say("terminal-option-by")))
+                .arg(
+                    Arg::new("note")
+                        .long("note")
+                        .default_value("")
+                        .help(say("terminal-option-note")),
+                ),
+        )
+}
+
+fn of_rig(words: &Words) -> Arg {
+    Arg::new("rig")
+        .long("rig")
+        .help(words.say("terminal-option-rig"))
+}
+
+fn flag(name: &'static str, words: &Words, key: &str) -> Arg {
+    Arg::new(name)
+        .long(name)
+        .action(ArgAction::SetTrue)
+        .help(words.say(key))
+}
+
+fn path(name: &'static str, words: &Words, key: &str) -> Arg {
+    Arg::new(name)
+        .long(name)
+        .value_parser(value_parser!(PathBuf))
+        .help(words.say(key))
+}
+
+fn fields(words: &Words) -> Arg {
+    Arg::new("fields")
+        .num_args(0..)
+        .help(words.say("terminal-argument-fields"))
+}

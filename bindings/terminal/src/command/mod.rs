@@ -1,0 +1,94 @@
+//! What each command does: reads its values, calls one screen or act, prints it.
+
+mod calc;
+mod due;
+mod findings;
+mod prompt;
+mod rehearse;
+mod replay;
+mod report;
+mod rig;
+mod torque;
+mod walk;
+
+use crate::{out, store};
+use baywalk_domain::ids::RigId;
+use baywalk_screens::{Core, Problem, ProblemKind, verify};
+use baywalk_words::Words;
+use clap::ArgMatches;
+
+/// Does what the command line says.
+///
+/// # Errors
+/// [`Problem`] with what to print and the kind that decides the exit code.
+pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
+    let Some((name, of)) = matches.subcommand() else {
+        return Ok(());
+    };
+    match name {
+        "calc" => return calc::run(of),
+        "try" => return rehearse::run(words, of),
+        "rig" if rig::needs_no_store(words, of)? => return Ok(()),
+        _ => {}
+    }
+    let mut core = store::open(words, matches)?;
+    match name {
+        "rig" => rig::run(&mut core, of),
+        "walk" => walk::run(&mut core, of),
+        "note" => note(&mut core, of),
+        "torque" => torque::run(&core, of),
+        "due" => due::run(&core, of),
+        "findings" => findings::run(&mut core, of),
+        "report" => report::run(&core, of),
+        "verify" => check(&core, of),
+        _ => Ok(()),
+    }
+}
+
+/// The rig that a command names, or the only one.
+fn rig_of(core: &Core, matches: &ArgMatches) -> Result<RigId, Problem> {
+    core.find_rig(matches.get_one::<String>("rig").map(String::as_str))
+}
+
+/// The value of an argument, empty where it was not given.
+fn text<'a>(matches: &'a ArgMatches, name: &str) -> &'a str {
+    matches
+        .get_one::<String>(name)
+        .map(String::as_str)
+        .unwrap_or_default()
+}
+
+/// The fields of a record, written as `name=value`.
+fn fields(core: &Core, matches: &ArgMatches) -> Result<Vec<(String, String)>, Problem> {
+    let given = matches.get_many::<String>("fields").into_iter().flatten();
+    given
+        .map(|field| {
+            let (name, value) = field.split_once('=').ok_or_else(|| {
+                let sentence = core
+                    .words
+                    .fill("book-no-equals", &[("found", field.into())]);
+                Problem::new(ProblemKind::Input, sentence)
+            })?;
+            Ok((name.trim().to_owned(), value.trim().to_owned()))
+        })
+        .collect()
+}
+
+fn note(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
+    let rig = rig_of(core, matches)?;
+    let told = baywalk_screens::odometer::note(core, rig, text(matches, "odometer"))?;
+    out::told(matches, &told)
+}
+
+fn check(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
+    let screen = verify::verify(core)?;
+    if matches.get_flag("json") {
+        out::json(&screen)?;
+    } else {
+        out::marked("", &screen.words);
+    }
+    match screen.words.into_iter().next() {
+        Some(sentence) if !screen.whole => Err(Problem::new(ProblemKind::Damaged, sentence)),
+        _ => Ok(()),
+    }
+}

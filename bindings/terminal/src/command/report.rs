@@ -1,0 +1,50 @@
+//! `report`: writes the report of a walk.
+
+use super::rig_of;
+use crate::out;
+use baywalk_domain::ids::WalkId;
+use baywalk_screens::{Core, Problem, ProblemKind, report};
+use clap::ArgMatches;
+use std::path::PathBuf;
+
+pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
+    let rig = rig_of(core, matches)?;
+    let walk = match matches.get_one::<String>("walk") {
+        Some(text) => text.parse::<WalkId>().map_err(|_| {
+            let args = [("found", text.into())];
+            Problem::new(
+                ProblemKind::Input,
+                core.words.fill("report-no-walk-id", &args),
+            )
+        })?,
+        None => report::last_walk(core, rig)?,
+    };
+    let folder = PathBuf::new();
+    write(
+        core,
+        walk,
+        matches.get_one::<PathBuf>("out").unwrap_or(&folder),
+    )
+}
+
+/// Writes the report of a walk to a file and says so.
+pub(super) fn write(core: &Core, walk: WalkId, path: &std::path::Path) -> Result<(), Problem> {
+    let html = report::html(core, walk)?;
+    let shown = path.display().to_string();
+    std::fs::write(path, html).map_err(|error| {
+        let args = [
+            ("path", shown.as_str().into()),
+            ("why", error.to_string().into()),
+        ];
+        Problem::new(
+            ProblemKind::Input,
+            core.words.fill("terminal-cant-write", &args),
+        )
+    })?;
+    out::line(
+        &core
+            .words
+            .fill("terminal-report-written", &[("path", shown.into())]),
+    );
+    Ok(())
+}

@@ -1,0 +1,63 @@
+//! Printing: listings as lines or as JSON, errors on standard error.
+
+use baywalk_screens::{Problem, ProblemKind};
+use serde::Serialize;
+use std::io::{IsTerminal, Write};
+
+/// Prints one line. A reader that has gone away ends the printing, not the work.
+pub(crate) fn line(text: &str) {
+    let _ = writeln!(std::io::stdout(), "{text}");
+}
+
+/// Prints text without a line end, at once.
+pub(crate) fn part(text: &str) {
+    let mut out = std::io::stdout();
+    let _ = write!(out, "{text}");
+    let _ = out.flush();
+}
+
+/// Prints lines, each behind a mark.
+pub(crate) fn marked(mark: &str, lines: &[String]) {
+    for text in lines {
+        line(&format!("{mark}{text}"));
+    }
+}
+
+/// Prints an error.
+pub(crate) fn error(text: &str) {
+    let _ = writeln!(std::io::stderr(), "{text}");
+}
+
+/// Prints a value as JSON.
+///
+/// # Errors
+/// [`Problem`] where it can't be written as JSON.
+pub(crate) fn json(value: &impl Serialize) -> Result<(), Problem> {
+    match serde_json::to_string_pretty(value) {
+        Ok(text) => {
+            line(&text);
+            Ok(())
+        }
+        Err(error) => Err(Problem::new(ProblemKind::Unexpected, error.to_string())),
+    }
+}
+
+/// Whether a person looks at what is printed.
+pub(crate) fn is_terminal() -> bool {
+    std::io::stdout().is_terminal()
+}
+
+/// Prints what is told of an act.
+///
+/// # Errors
+/// [`Problem`] where it can't be written as JSON.
+pub(crate) fn told(
+    matches: &clap::ArgMatches,
+    told: &baywalk_screens::Told,
+) -> Result<(), Problem> {
+    if matches.get_flag("json") {
+        return json(told);
+    }
+    marked("", &told.sentences);
+    Ok(())
+}

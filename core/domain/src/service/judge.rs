@@ -1,0 +1,311 @@
+//! Holds every fault against the readings and keeps those that explain them all.
+
+use super::apart::{NextReading, apart};
+use super::bands::{BandSeen, SERVICE_B, bands_seen};
+use super::candidate::{Candidate, Span, act, common, explained, gravity};
+use super::fit::{Point, Problem};
+use super::model::{self, EMF, UNKNOWNS, Values, bounds};
+use super::wiring::{Supply, Wiring, faulty, odd, sound};
+use super::{Fault, Place, Survey};
+use crate::coded::{Coded, coded};
+use crate::rig::ServiceKind;
+use crate::supply::SafeAct;
+
+coded! {
+    /// How a service stands after its readings.
+    Standing as "service-standing" {
+        /// No fault that these readings could show; hidden ones may remain.
+        Sound = "sound",
+        /// Healthy explains the readings, and so does a fault that would show.
+        Open = "open",
+        /// Only a fault explains them.
+        Faulty = "faulty",
+        /// Nothing that is known here explains them.
+        Unexplained = "unexplained",
+    }
+}
+
+/// What the readings of a service say.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Judgement {
+    /// How the service stands.
+    pub standing: Standing,
+    /// What is done first.
+    pub act: SafeAct,
+    /// Every fault that explains all readings within the meter's error, the likeliest first.
+    pub consistent: Vec<Candidate>,
+    /// What to read next so that they are told apart, the most telling first.
+    pub apart: Vec<NextReading>,
+    /// The bands into which the readings fall.
+    pub bands: Vec<BandSeen>,
+}
+
+/// Volts line to neutral that a service can have at all.
+const ANY_LEVEL: (f64, f64) = (40.0, 170.0);
+/// A normal level, with the difference of two lines: what a single fault is sought at.
+const NORMAL: (f64, f64) = (SERVICE_B.least - 2.0, SERVICE_B.most + 2.0);
+/// Where the search for a bad joint starts, in ohms.
+const JOINT_STARTS: [f64; 4] = [0.15, 1.5, 15.0, 300.0];
+
+/// Judges a service by solving its circuit under every fault.
+///
+/// A fault is consistent where some choice of everything that is not known (service voltage, drift,
+/// conductors, loads against their nameplates, the bad joint) brings every reading within the
+/// meter's error. Two faults at a time (a supply of the wrong kind or level beside a fault) are
+/// thought of only where no single one explains the readings.
+///
+/// # Example
+/// ```
+/// use baywalk_domain::rig::ServiceKind;
+/// use baywalk_domain::service::{Fault, Load, Meter, Pair, Place, State, Survey, judge};
+/// use baywalk_domain::units::Voltage;
+/// let volts = Voltage::from_volts;
+/// // 1,500 W on leg 1 and 300 W on leg 2 with the neutral open: 40 V and 200 V.
+/// let state = State::loaded(Some(Load::watts(1500.0)?), Some(Load::watts(300.0)?))
+///     .with(Pair::L1N, volts(40.0)?)
+///     .with(Pair::L2N, volts(200.0)?)
+///     .with(Pair::L1L2, volts(240.0)?);
+/// let survey = Survey::new(ServiceKind::Amp50, Place::Coach, Meter::usual(), vec![state])?;
+/// let judgement = judge(&survey);
+/// assert!(judgement.consistent.iter().any(|one| one.fault == Fault::OpenNeutral));
+/// assert!(judgement.consistent.iter().all(|one| one.fault != Fault::Healthy));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn judge(survey: &Survey) -> Judgement {
+    let mut consistent = singles(survey);
+    if consistent.is_empty() {
+        consistent = doubles(survey);
+    }
+    let healthy = consistent.iter().any(|one| one.fault == Fault::Healthy);
+    for one in &mut consistent {
+        one.hidden = healthy && one.fault != Fault::Healthy;
+    }
+    rank(&mut consistent);
+    Judgement {
+        standing: standing(&consistent),
+        act: first_act(survey, &consistent),
+        apart: apart(survey, &consistent),
+        bands: bands_seen(survey),
+        consistent,
+    }
+}
+
+/// Every single fault that is consistent.
+fn singles(survey: &Survey) -> Vec<Candidate> {
+    let stated = stated(survey);
+    let levels = [
+        (SERVICE_B.least, SERVICE_B.most),
+        (ANY_LEVEL.0, SERVICE_B.least),
+        (SERVICE_B.most, ANY_LEVEL.1),
+    ];
+    let sound = sound(stated).into_iter().zip(levels);
+    let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
+    let faulty = faulty(stated).into_iter().map(|wiring| (wiring, NORMAL));
+    collect(survey, sound.chain(odd).chain(faulty))
+}
+
+/// Every fault behind every kind and level of supply.
+fn doubles(survey: &Survey) -> Vec<Candidate> {
+    let stated = stated(survey);
+    let wirings = faulty(stated);
+    let any = std::iter::once(&stated)
+        .chain(others(stated))
+        .flat_map(|supply| {
+            wirings
+                .iter()
+                .map(|wiring| (wiring.behind(*supply), ANY_LEVEL))
+        });
+    let odd = others(stated)
+        .iter()
+        .map(|supply| (odd(*supply), ANY_LEVEL));
+    collect(survey, any.chain(odd))
+}
+
+const fn stated(survey: &Survey) -> Supply {
+    match survey.service() {
+        ServiceKind::Amp50 => Supply::Split,
+        ServiceKind::Amp30 | ServiceKind::None => Supply::Single,
+    }
+}
+
+/// The supplies that may be there instead.
+const fn others(stated: Supply) -> &'static [Supply] {
+    match stated {
+        Supply::Split => &[Supply::Wye, Supply::OneLeg],
+        _ => &[],
+    }
+}
+
+/// The consistent ones; of the forms of one fault the best.
+fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -> Vec<Candidate> {
+    let mut found: Vec<Candidate> = Vec::new();
+    for one in tried.filter_map(|(wiring, window)| candidate(survey, wiring, window)) {
+        let same = |other: &&mut Candidate| {
+            (other.fault, other.at, other.also) == (one.fault, one.at, one.also)
+        };
+        match found.iter_mut().find(same) {
+            Some(other) if other.weight >= one.weight => {}
+            Some(other) => *other = one,
+            None => found.push(one),
+        }
+    }
+    found
+}
+
+/// Holds one wiring against the readings. Its weight is still a logarithm.
+fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Candidate> {
+    let problem = Problem {
+        survey,
+        wiring,
+        bounds: bounds(survey, &wiring, window),
+    };
+    let best = starts(&problem)
+        .map(|start| problem.search(start))
+        .filter(Point::is_admissible)
+        .min_by(|a, b| a.squares().total_cmp(&b.squares()))?;
+    let level = problem.span(&best, EMF);
+    let ohms = wiring
+        .weak
+        .map(|conductor| problem.span(&best, model::joint_of(conductor)));
+    let values = problem.values(&best.shares);
+    let also = (wiring.supply != stated(survey)).then(|| odd(wiring.supply).fault);
+    Some(Candidate {
+        fault: wiring.fault,
+        at: wiring.at,
+        also: also.filter(|also| *also != wiring.fault),
+        hidden: false,
+        level,
+        ohms,
+        act: act(wiring.fault, level, survey.place()),
+        worst: best.worst(),
+        weight: common(wiring.fault) - 1.5 * best.squares() - problem.ghosts(&best),
+        explained: explained(survey, &wiring, &values),
+        wiring,
+        values,
+    })
+}
+
+/// Where the search starts: the middle of all bounds, with the level that the readings suggest.
+fn starts(problem: &Problem) -> impl Iterator<Item = Values> {
+    let joint = problem.wiring.weak.map(model::joint_of);
+    let places: &[f64] = if joint.is_some() {
+        &JOINT_STARTS
+    } else {
+        &[1.0]
+    };
+    places.iter().map(move |ohms| {
+        let mut shares = [0.5; UNKNOWNS];
+        for at in model::SMALL {
+            set(&mut shares, at, 0.2);
+        }
+        if let (Some(at), Some(bound)) = (joint, joint.and_then(|at| problem.bounds.get(at))) {
+            set(&mut shares, at, bound.share(*ohms));
+        }
+        problem.level(shares)
+    })
+}
+
+fn set(shares: &mut Values, at: usize, share: f64) {
+    if let Some(cell) = shares.get_mut(at) {
+        *cell = share;
+    }
+}
+
+/// Sorts by weight and states each weight against the first.
+fn rank(consistent: &mut [Candidate]) {
+    let order = |one: &Candidate| Fault::ALL.iter().position(|fault| *fault == one.fault);
+    consistent.sort_by(|a, b| {
+        b.weight
+            .total_cmp(&a.weight)
+            .then_with(|| order(a).cmp(&order(b)))
+            .then(a.at.cmp(&b.at))
+    });
+    let best = consistent.first().map_or(0.0, |first| first.weight);
+    for one in consistent {
+        one.weight = (one.weight - best).exp();
+    }
+}
+
+fn standing(consistent: &[Candidate]) -> Standing {
+    match consistent.first() {
+        None => Standing::Unexplained,
+        Some(first) if first.fault == Fault::Healthy => Standing::Sound,
+        Some(_) if consistent.iter().any(|one| one.fault == Fault::Healthy) => Standing::Open,
+        Some(_) => Standing::Faulty,
+    }
+}
+
+/// The gravest act of all candidates; going on only where a healthy service is the likeliest.
+fn first_act(survey: &Survey, consistent: &[Candidate]) -> SafeAct {
+    match consistent.first() {
+        Some(first) if first.fault == Fault::Healthy => first.act,
+        Some(first) => consistent
+            .iter()
+            .map(|one| one.act)
+            .fold(first.act, |gravest, act| {
+                if gravity(act) > gravity(gravest) {
+                    act
+                } else {
+                    gravest
+                }
+            }),
+        None if survey.place() == Place::Outlet => SafeAct::DontPlugIn,
+        None => SafeAct::SupplyAway,
+    }
+}
+
+impl Problem<'_> {
+    /// The range of one unknown in which the readings are still met.
+    fn span(&self, best: &Point, unknown: usize) -> Span {
+        let bound = self.bounds.get(unknown).copied();
+        let share = best.shares.get(unknown).copied().unwrap_or(0.0);
+        let value = |share| bound.map_or(0.0, |bound| bound.value(share));
+        Span {
+            least: value(self.edge(best, unknown, share, -1.0)),
+            most: value(self.edge(best, unknown, share, 1.0)),
+        }
+    }
+
+    /// The furthest share towards one side at which the readings are still met.
+    fn edge(&self, best: &Point, unknown: usize, from: f64, side: f64) -> f64 {
+        let (mut inside, mut point, mut stride) = (from, *best, 0.02);
+        let mut outside = None;
+        for _ in 0..14 {
+            let next = match outside {
+                Some(outside) => (inside + outside) / 2.0,
+                None => (inside + side * stride).clamp(0.0, 1.0),
+            };
+            match self
+                .held(unknown, next)
+                .admits(with(point.shares, unknown, next))
+            {
+                Some(met) => {
+                    inside = next;
+                    point = met;
+                    stride *= 2.0;
+                }
+                None => outside = Some(next),
+            }
+            let settled = outside.is_some_and(|outside: f64| (outside - inside).abs() < 2e-3);
+            if settled || inside <= 0.0 && side < 0.0 || inside >= 1.0 && side > 0.0 {
+                break;
+            }
+        }
+        inside
+    }
+
+    /// The same problem with one unknown held.
+    fn held(&self, unknown: usize, share: f64) -> Self {
+        let mut held = self.clone();
+        if let Some(bound) = held.bounds.get_mut(unknown) {
+            *bound = bound.fixed(share);
+        }
+        held
+    }
+}
+
+fn with(mut shares: Values, unknown: usize, share: f64) -> Values {
+    set(&mut shares, unknown, share);
+    shares
+}

@@ -1,0 +1,35 @@
+//! A split-phase or single-phase service, judged by solving its circuit under every fault.
+//!
+//! The readings of a meter between lines, neutral and equipment ground, with or without plain loads,
+//! are held against one small nodal network (Kirchhoff's and Ohm's laws): sources behind their
+//! conductors, loads, the meter's own input. A fault is kept where some choice of all that is not
+//! known meets every reading within the meter's error. A conductor that is open and tied by no load
+//! floats: what it shows is a range, never a value.
+
+mod apart;
+mod bands;
+mod candidate;
+mod circuit;
+mod fault;
+mod fit;
+mod judge;
+mod linear;
+mod meter;
+mod model;
+mod pair;
+mod survey;
+#[cfg(test)]
+mod tests;
+mod wiring;
+
+pub use apart::{Ask, NextReading};
+pub use bands::{
+    Band, BandName, BandSeen, CUT_OUT, Certainty, Grounds, SERVICE_A, SERVICE_B, USE_A, USE_B,
+    bands_at,
+};
+pub use candidate::{Candidate, Explained, Span};
+pub use fault::{Conductor, Fault};
+pub use judge::{Judgement, Standing, judge};
+pub use meter::{Meter, MeterFault};
+pub use pair::Pair;
+pub use survey::{Load, MOST_STATES, Place, State, Survey, SurveyFault};

@@ -1,0 +1,2 @@
+use super::circuit::{Circuit, Feed};
+use super::*;

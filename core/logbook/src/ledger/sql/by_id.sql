@@ -1,0 +1,1 @@
+SELECT seq, body FROM ledger WHERE id = ?1

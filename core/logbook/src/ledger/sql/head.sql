@@ -1,0 +1,1 @@
+SELECT seq, digest FROM ledger ORDER BY seq DESC LIMIT 1

@@ -1,0 +1,127 @@
+//! Acts: decided by the rules, written as one entry with all that follows from it, or not at all.
+
+use super::{ActFault, Logbook, Outcome};
+use crate::ledger::{self, Numbered};
+use crate::projection::{Change, changes, project};
+use crate::store::StoreFault;
+use baywalk_domain::ids::{ActId, RigId};
+use baywalk_domain::moment::Moment;
+use baywalk_domain::walk::{Act, Call, Context, Entry, decide};
+use rusqlite::TransactionBehavior;
+use std::sync::Arc;
+
+impl Logbook {
+    /// Records what a person does now. A clock that fell back is flagged, never refused.
+    ///
+    /// # Errors
+    /// [`ActFault`] with why it is not taken; nothing is changed then.
+    pub fn act(&mut self, rig: RigId, act: Act) -> Result<Outcome, ActFault> {
+        let id = ActId::new(self.clock.new_id());
+        let now = self.clock.now();
+        self.record(&Call { id, rig, act }, &now)
+    }
+
+    /// Records an act of a script or an import, at its own moment and under its own name.
+    ///
+    /// An act that was recorded before gives what came of it then, and records nothing.
+    ///
+    /// # Errors
+    /// [`ActFault`] as for [`act`](Self::act), and where the moment is earlier than the newest
+    /// entry or another act has the name.
+    pub fn call(&mut self, call: &Call, at: &Moment) -> Result<Outcome, ActFault> {
+        self.trust()?;
+        if let Some(first) = self.recorded(call)? {
+            return Ok(first);
+        }
+        match &self.progress.newest {
+            Some(newest) if at.wall < newest.wall => Err(ActFault::Earlier {
+                found: Box::new(at.clone()),
+                newest: Box::new(newest.clone()),
+            }),
+            _ => self.record(call, at),
+        }
+    }
+
+    /// What came of an act that was recorded before.
+    fn recorded(&self, call: &Call) -> Result<Option<Outcome>, ActFault> {
+        let conn = self.store.conn();
+        let Some(Numbered { seq, entry }) = ledger::by_id(conn, call.id)? else {
+            return Ok(None);
+        };
+        if (entry.rig, &entry.act) != (call.rig, &call.act) {
+            return Err(ActFault::NameTaken { seq });
+        }
+        let struck = match &entry.act {
+            Act::Strike { act } => ledger::by_id(conn, *act)?,
+            _ => None,
+        };
+        Ok(Some(Outcome {
+            seq,
+            changes: changes(&entry, struck.as_ref().map(|struck| &struck.entry)),
+            entry,
+            repeated: true,
+        }))
+    }
+
+    pub(super) fn record(&mut self, call: &Call, at: &Moment) -> Result<Outcome, ActFault> {
+        self.trust()?;
+        let entry = self.decide(call, at)?;
+        self.write(entry).map_err(|fault| {
+            self.doubt |= fault.asks_reopen();
+            ActFault::Storage(fault)
+        })
+    }
+
+    fn decide(&self, call: &Call, at: &Moment) -> Result<Entry, ActFault> {
+        let fold = self.fold(call.rig)?;
+        let facts = self.facts(call.rig)?;
+        let practice = self.practice()?;
+        let context = Context {
+            book: fold.book.as_ref(),
+            walk: fold.walk.as_ref().map(|walk| &walk.state),
+            moved_running: &facts.moved_running,
+            findings: &facts.findings,
+            odometer: &facts.odometer,
+            last_walk: facts.last_walk,
+            unsettled: &facts.unsettled,
+            newest: self.progress.newest.as_ref(),
+            practice: &practice,
+        };
+        Ok(decide(&context, call, at)?)
+    }
+
+    /// Writes an entry and all that follows from it, in one transaction with one sync. What is in
+    /// memory moves with it, and is dropped where the writing fails.
+    fn write(&mut self, entry: Entry) -> Result<Outcome, StoreFault> {
+        let rig = entry.rig;
+        let kept = self.folds.get_mut().remove(&rig);
+        let mut fold = kept.map(Arc::unwrap_or_clone).unwrap_or_default();
+        let conn = self.store.conn_mut();
+        let tx = conn.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let head = ledger::append(&tx, self.progress.head, &entry)?;
+        let numbered = Numbered {
+            seq: head.seq,
+            entry,
+        };
+        let changes = project(&tx, &mut fold, &numbered)?;
+        let progress = self.progress.then(head, &numbered.entry.at);
+        progress.put(&tx)?;
+        tx.commit()?;
+        self.progress = progress;
+        self.folds.get_mut().insert(rig, Arc::new(fold));
+        if moves_facts(&changes) {
+            self.facts.get_mut().remove(&rig);
+        }
+        Ok(Outcome {
+            seq: numbered.seq,
+            entry: numbered.entry,
+            changes,
+            repeated: false,
+        })
+    }
+}
+
+fn moves_facts(changes: &[Change]) -> bool {
+    let moves = [Change::Walks, Change::Findings, Change::Odometer];
+    changes.iter().any(|change| moves.contains(change))
+}

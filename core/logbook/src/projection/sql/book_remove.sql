@@ -1,0 +1,1 @@
+DELETE FROM book WHERE rig = ?1 AND seq = ?2

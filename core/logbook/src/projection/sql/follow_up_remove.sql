@@ -1,0 +1,1 @@
+DELETE FROM follow_up WHERE finding = ?1 AND seq = ?2

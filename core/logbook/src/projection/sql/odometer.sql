@@ -1,0 +1,1 @@
+SELECT day, body FROM odometer WHERE rig = ?1 ORDER BY seq

@@ -1,0 +1,1 @@
+DELETE FROM odometer WHERE rig = ?1 AND seq = ?2

@@ -1,0 +1,1 @@
+DELETE FROM past WHERE point = ?1 AND begun = ?2

@@ -1,0 +1,1 @@
+SELECT version, seq, digest, newest FROM projected

@@ -1,0 +1,1 @@
+SELECT body FROM rig

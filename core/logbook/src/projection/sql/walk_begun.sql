@@ -1,0 +1,1 @@
+SELECT rig, begun, last FROM walk WHERE id = ?1

@@ -1,0 +1,67 @@
+//! One writer: a lock file that the system frees when its holder ends, however it ends.
+
+use super::StoreFault;
+use baywalk_domain::moment::Moment;
+use chrono::DateTime;
+use std::fs::{File, OpenOptions, TryLockError};
+use std::io::{Read, Seek, SeekFrom, Write};
+use std::path::Path;
+use std::time::Duration;
+
+/// How often the lock is tried, and how long it is waited for between: 3 seconds in all.
+const TRIES: u32 = 60;
+const PAUSE: Duration = Duration::from_millis(50);
+
+/// The lock, held until it is dropped.
+#[derive(Debug)]
+pub(super) struct Lock {
+    _file: File,
+}
+
+/// Takes the lock of a folder, waiting a little for another holder to end.
+pub(super) fn lock(folder: &Path, now: &Moment) -> Result<Lock, StoreFault> {
+    let path = folder.join("baywalk.lock");
+    let fault = |error: std::io::Error| StoreFault::file(&path, &error);
+    let mut file = OpenOptions::new()
+        .read(true)
+        .write(true)
+        .create(true)
+        .truncate(false)
+        .open(&path)
+        .map_err(fault)?;
+    for _ in 0..TRIES {
+        match file.try_lock() {
+            Ok(()) => {
+                // Who holds it is told for people's sake; without room it is left unsaid.
+                let _untold = sign(&mut file, now);
+                return Ok(Lock { _file: file });
+            }
+            Err(TryLockError::WouldBlock) => std::thread::sleep(PAUSE),
+            Err(TryLockError::Error(error)) => return Err(fault(error)),
+        }
+    }
+    Err(held(&mut file))
+}
+
+fn sign(file: &mut File, now: &Moment) -> std::io::Result<()> {
+    file.set_len(0)?;
+    file.seek(SeekFrom::Start(0))?;
+    write!(file, "{}\n{}\n", std::process::id(), now.wall.to_rfc3339())
+}
+
+/// Who holds the lock, as far as it was written there.
+fn held(file: &mut File) -> StoreFault {
+    let mut text = String::new();
+    let read = file.take(200).read_to_string(&mut text);
+    let mut lines = if read.is_ok() {
+        text.lines()
+    } else {
+        "".lines()
+    };
+    StoreFault::Held {
+        pid: lines.next().and_then(|line| line.parse().ok()),
+        since: lines
+            .next()
+            .and_then(|line| DateTime::parse_from_rfc3339(line).ok()),
+    }
+}

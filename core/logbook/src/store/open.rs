@@ -1,0 +1,124 @@
+//! Opening a store: what is ours and whole is opened, what is not is left as it is.
+
+use super::lock::{Lock, lock};
+use super::{APPLICATION, DATABASE, Damage, StoreFault, VERSION, folder, header, pragma};
+use baywalk_domain::moment::Moment;
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, OpenFlags, TransactionBehavior};
+use std::path::{Path, PathBuf};
+
+/// An open store, held by this process alone.
+#[derive(Debug)]
+pub(crate) struct Store {
+    conn: Connection,
+    folder: PathBuf,
+    _lock: Lock,
+}
+
+impl Store {
+    /// Opens the store in a folder, or makes one there.
+    pub(crate) fn open(folder: &Path, now: &Moment) -> Result<Self, StoreFault> {
+        folder::make(folder)?;
+        let held = lock(folder, now)?;
+        let conn = connect(&folder.join(DATABASE))?;
+        Ok(Self {
+            conn,
+            folder: folder.to_owned(),
+            _lock: held,
+        })
+    }
+
+    /// Opens the database anew, after an error that leaves a connection in doubt.
+    pub(crate) fn reopen(&mut self) -> Result<(), StoreFault> {
+        self.conn = connect(&self.folder.join(DATABASE))?;
+        Ok(())
+    }
+
+    /// Sees that closing writes nothing to a file that is refused.
+    pub(crate) fn leave_as_it_is(&self) -> Result<(), StoreFault> {
+        let unwritten = DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE;
+        self.conn.set_db_config(unwritten, true)?;
+        Ok(())
+    }
+
+    /// The connection, to read.
+    pub(crate) const fn conn(&self) -> &Connection {
+        &self.conn
+    }
+
+    /// The connection, to write.
+    pub(crate) const fn conn_mut(&mut self) -> &mut Connection {
+        &mut self.conn
+    }
+
+    /// The folder of the photos.
+    pub(crate) fn photos(&self) -> PathBuf {
+        self.folder.join(super::PHOTOS)
+    }
+}
+
+fn connect(path: &Path) -> Result<Connection, StoreFault> {
+    header::look(path)?;
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
+        | OpenFlags::SQLITE_OPEN_CREATE
+        | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let mut conn = Connection::open_with_flags(path, flags)?;
+    // Until it is known to be ours and whole, closing must not write to it.
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+    pragma::set(&conn)?;
+    if is_new(&conn, path)? {
+        create(&mut conn)?;
+    } else {
+        same_schema(&conn)?;
+    }
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
+    Ok(conn)
+}
+
+/// Whether nothing was committed to it yet, as its log has it too.
+fn is_new(conn: &Connection, path: &Path) -> Result<bool, StoreFault> {
+    let pragma = |name: &str| -> rusqlite::Result<i32> {
+        conn.query_row(&format!("PRAGMA {name}"), [], |row| row.get(0))
+    };
+    let (application, version) = (pragma("application_id")?, pragma("user_version")?);
+    header::may_open(application, version, path)?;
+    let tables: u32 = conn.query_row("SELECT count(*) FROM sqlite_schema", [], |r| r.get(0))?;
+    match (application, tables) {
+        (0, 0) => Ok(true),
+        (0, _) => Err(StoreFault::NotOurs {
+            path: path.to_owned(),
+        }),
+        _ => Ok(false),
+    }
+}
+
+/// Makes the lasting tables, all or none.
+fn create(conn: &mut Connection) -> Result<(), StoreFault> {
+    pragma::write_ahead(conn)?;
+    let tx = conn.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    tx.execute_batch(include_str!("schema.sql"))?;
+    tx.pragma_update(None, "application_id", APPLICATION)?;
+    tx.pragma_update(None, "user_version", VERSION)?;
+    tx.commit()?;
+    // The marks stand in the file itself from now on, not in its log alone.
+    conn.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()))?;
+    Ok(())
+}
+
+/// Sees that the lasting tables are those of this version.
+fn same_schema(conn: &Connection) -> Result<(), StoreFault> {
+    let fresh = Connection::open_in_memory()?;
+    fresh.execute_batch(include_str!("schema.sql"))?;
+    let mut tables = fresh.prepare(include_str!("sql/tables.sql"))?;
+    let tables = tables.query_map([], |row| {
+        Ok((row.get::<_, String>(0)?, row.get::<_, String>(1)?))
+    })?;
+    let mut find = conn.prepare(include_str!("sql/table.sql"))?;
+    for table in tables {
+        let (table, sql) = table?;
+        if !find.exists((&table, &sql))? {
+            return Err(StoreFault::Damaged(Damage::Schema { table }));
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,1 @@
+DELETE FROM scratch WHERE key = ?1

@@ -1,0 +1,1 @@
+SELECT value FROM scratch WHERE key = ?1

@@ -1,0 +1,2 @@
+INSERT INTO scratch (key, value) VALUES (?1, ?2)
+ON CONFLICT (key) DO UPDATE SET value = excluded.value

@@ -1,0 +1,56 @@
+//! Stored shapes: what acts, entries and rig books look like as JSON.
+//!
+//! A shape is plain text and whole numbers with no rule in it; turning it into the domain's own type
+//! goes through the checked constructors there. No floating number is stored: a quantity is the
+//! number as typed beside its unit's code.
+
+mod act;
+mod bay;
+mod book;
+mod change;
+mod device;
+mod entry;
+mod fastening;
+mod fault;
+mod finding;
+mod found;
+mod left;
+mod moment;
+mod plain;
+mod point;
+mod quantity;
+mod reading;
+mod record;
+mod shape;
+mod shown;
+mod source;
+mod terminal;
+mod text;
+mod tool;
+mod walk;
+mod word;
+
+pub use act::Act;
+pub use bay::{Bay, Thousandths};
+pub use book::{Book, Rig, YearlyRule};
+pub use change::BookChange;
+pub use device::{Check, ConductorSet, Device};
+pub use entry::{Body, Entry};
+pub use fastening::{Drive, Fastening};
+pub use fault::{ShapeCause, ShapeFault};
+pub use finding::{About, FollowUp, Raised};
+pub use found::{AsFound, Movement, Test};
+pub use left::{AsLeft, Damaged, Seen, SetTo};
+pub use moment::{Boot, Moment};
+pub use point::{Point, PointKind};
+pub use quantity::Quantity;
+pub use reading::{Judged, Limit, Measured, Reading};
+pub use record::{FoundRecord, PointRecord};
+pub use shape::Shape;
+pub use shown::{AdviceShown, DueShown, Flags, Shown};
+pub use source::{Source, Wait};
+pub use terminal::{MakerTorque, Span, Terminal, Wire};
+pub use text::{Text, Texted};
+pub use tool::Tool;
+pub use walk::{Away, Counted, Ending, ReadyAnswer, Scope};
+pub use word::Word;

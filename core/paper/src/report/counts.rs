@@ -1,0 +1,55 @@
+//! The counts by grade, each with its drawing and word.
+
+use super::view::View;
+use crate::glyph::{self, Glyph};
+use crate::sheet::{Block, Count};
+use baywalk_domain::coded::Coded;
+use baywalk_domain::walk::{Angle, Grade};
+
+pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
+    let grades = &view.facts.summary.grades;
+    let counts = Grade::ALL.iter().filter(|grade| {
+        let reached = grades.contains_key(*grade);
+        reached || !matches!(grade, Grade::LookedAt | Grade::NotJudged)
+    });
+    let counts = counts.map(|grade| Count {
+        figure: grades.get(grade).copied().unwrap_or(0),
+        glyph: drawing(*grade),
+        word: view.headed(*grade),
+    });
+    let mut blocks = vec![
+        heading(view, "report-counts"),
+        Block::Counts(counts.collect()),
+        Block::Text(gone_through(view)),
+    ];
+    if grades.contains_key(&Grade::LookedAt) {
+        blocks.push(Block::Text(view.say("report-looked-at-means")));
+    }
+    blocks
+}
+
+/// A heading inside a part.
+pub(super) fn heading(view: &View<'_>, key: &str) -> Block {
+    Block::Heading {
+        tag: None,
+        text: view.say(key),
+    }
+}
+
+fn gone_through(view: &View<'_>) -> String {
+    let summary = view.facts.summary;
+    let done = summary.done.to_string();
+    let total = view.count("unit-points", summary.total);
+    view.fill("report-gone-through", &[("done", &done), ("total", &total)])
+}
+
+fn drawing(grade: Grade) -> Glyph {
+    match grade {
+        Grade::Held => glyph::held(),
+        Grade::Moved => glyph::moved(Some(Angle::Eighth)),
+        Grade::Loose => glyph::loose(),
+        Grade::Apart => glyph::apart(),
+        Grade::LookedAt => glyph::look(),
+        Grade::NotJudged => glyph::open(),
+    }
+}

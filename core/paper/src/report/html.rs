@@ -1,0 +1,35 @@
+//! Writes a sheet as one self-contained HTML file.
+
+use super::Facts;
+use crate::glyph::Pen;
+use crate::sheet::{Block, Sheet};
+use askama::Template;
+use baywalk_words::Words;
+
+/// The page; its file extension makes the engine escape every text in it.
+#[derive(Template)]
+#[template(path = "report.html")]
+struct Page {
+    sheet: Sheet,
+}
+
+/// The report of a walk as one HTML file: style inside, no script, no link, no other file. It reads
+/// on a phone 360 px wide and prints on A4 and letter.
+///
+/// All text from people is escaped by the template engine.
+///
+/// # Example
+/// ```no_run
+/// # fn facts() -> (baywalk_paper::report::Facts<'static>, baywalk_words::Words) { todo!() }
+/// let (facts, words) = facts();
+/// let page = baywalk_paper::report::html(&facts, &words);
+/// assert!(page.starts_with("<!DOCTYPE html>"));
+/// ```
+#[must_use]
+pub fn html(facts: &Facts<'_>, words: &Words) -> String {
+    let page = Page {
+        sheet: super::sheet(facts, words),
+    };
+    // Writing to a string can't fail; an engine that failed all the same leaves an empty page.
+    page.render().unwrap_or_default()
+}

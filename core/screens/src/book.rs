@@ -1,0 +1,251 @@
+//! Changing a rig's book, on a walk too: records are written as in the rig's files, so that the same
+//! columns, checks and faults hold for a file, a command and a form.
+
+use crate::{Core, Problem, Told, files};
+use baywalk_domain::ids::{ActId, RigId};
+use baywalk_domain::rig::{Book, BookChange, Code};
+use baywalk_domain::walk::Act;
+use baywalk_logbook::rigfile::{self, Files, NamedText, PatchFault};
+
+/// Brings a rig's book to what its two files say, one change after another.
+///
+/// Records are known by their codes. A record that the files no longer have is retired; its past
+/// stays.
+///
+/// # Errors
+/// [`Problem`] with every fault of the files, or the first change that the rules refuse; what was
+/// changed before it stands.
+pub fn amend(
+    core: &mut Core,
+    rig: RigId,
+    toml: &NamedText<'_>,
+    csv: &NamedText<'_>,
+) -> Result<Vec<Told>, Problem> {
+    let changes = changes(core, rig, toml, csv)?;
+    changes
+        .into_iter()
+        .map(|change| core.act(rig, Act::Book(change)))
+        .collect()
+}
+
+/// The changes that bring a rig's book to what its two files say.
+///
+/// # Errors
+/// [`Problem`] with every fault of the files, or where there is no such rig.
+pub fn changes(
+    core: &Core,
+    rig: RigId,
+    toml: &NamedText<'_>,
+    csv: &NamedText<'_>,
+) -> Result<Vec<BookChange>, Problem> {
+    let old = core.logbook.book(rig)?;
+    let ids = ActId::new(core.logbook.new_id());
+    Ok(difference(&old, files::read(core, toml, csv, ids)?))
+}
+
+/// The changes that bring one book to another that was read anew from files; records are known by
+/// their codes.
+#[must_use]
+pub fn difference(old: &Book, new: Book) -> Vec<BookChange> {
+    differences(old, &adopt(old, new))
+}
+
+/// Gives the records of a new book the names that their codes have in the old one.
+fn adopt(old: &Book, mut new: Book) -> Book {
+    new.rig.id = old.rig.id;
+    let sources = renames(&old.sources, &new.sources, |r| (r.code.clone(), r.id));
+    let bays = renames(&old.bays, &new.bays, |r| (r.code.clone(), r.id));
+    let devices = renames(&old.devices, &new.devices, |r| (r.code.clone(), r.id));
+    let points = renames(&old.points, &new.points, |r| (r.code.clone(), r.id));
+    let tools = renames(&old.tools, &new.tools, |r| (r.code.clone(), r.id));
+    for source in &mut new.sources {
+        source.id = sources(source.id);
+    }
+    for bay in &mut new.bays {
+        bay.id = bays(bay.id);
+        for source in &mut bay.fed_by {
+            *source = sources(*source);
+        }
+    }
+    for device in &mut new.devices {
+        device.id = devices(device.id);
+        device.bay = bays(device.bay);
+    }
+    for point in &mut new.points {
+        point.id = points(point.id);
+        point.device = devices(point.device);
+    }
+    for tool in &mut new.tools {
+        tool.id = tools(tool.id);
+    }
+    new
+}
+
+/// Turns the names of new records into those of old ones with the same code.
+fn renames<T, I: Copy + PartialEq>(
+    old: &[T],
+    new: &[T],
+    key: fn(&T) -> (Code, I),
+) -> impl Fn(I) -> I + use<T, I> {
+    let known: Vec<(Code, I)> = old.iter().map(key).collect();
+    let pairs: Vec<(I, I)> = new
+        .iter()
+        .filter_map(|record| {
+            let (code, id) = key(record);
+            known
+                .iter()
+                .find(|(known, _)| *known == code)
+                .map(|(_, old)| (id, *old))
+        })
+        .collect();
+    move |id| {
+        pairs
+            .iter()
+            .find(|(new, _)| *new == id)
+            .map_or(id, |(_, old)| *old)
+    }
+}
+
+/// The changes from one book to another, in an order in which each finds what it names.
+fn differences(old: &Book, new: &Book) -> Vec<BookChange> {
+    let mut changes = Vec::new();
+    if old.rig != new.rig {
+        changes.push(BookChange::Rig(Box::new(new.rig.clone())));
+    }
+    put(
+        &old.sources,
+        &new.sources,
+        |r| &r.code,
+        |r| r.retired = true,
+        &mut |r| changes.push(BookChange::Source(Box::new(r))),
+    );
+    put(
+        &old.bays,
+        &new.bays,
+        |r| &r.code,
+        |r| r.retired = true,
+        &mut |r| changes.push(BookChange::Bay(Box::new(r))),
+    );
+    put(
+        &old.devices,
+        &new.devices,
+        |r| &r.code,
+        |r| r.retired = true,
+        &mut |r| changes.push(BookChange::Device(Box::new(r))),
+    );
+    put(
+        &old.points,
+        &new.points,
+        |r| &r.code,
+        |r| r.retired = true,
+        &mut |r| changes.push(BookChange::Point(Box::new(r))),
+    );
+    put(
+        &old.tools,
+        &new.tools,
+        |r| &r.code,
+        |r| r.retired = true,
+        &mut |r| changes.push(BookChange::Tool(Box::new(r))),
+    );
+    changes
+}
+
+/// Puts what is new or changed, and retires what is gone.
+fn put<T: Clone + PartialEq>(
+    old: &[T],
+    new: &[T],
+    code: impl Fn(&T) -> &Code,
+    retire: impl Fn(&mut T),
+    push: &mut dyn FnMut(T),
+) {
+    for record in new {
+        if !old.contains(record) {
+            push(record.clone());
+        }
+    }
+    for record in old {
+        if new.iter().all(|kept| code(kept) != code(record)) {
+            let mut gone = record.clone();
+            retire(&mut gone);
+            if gone != *record {
+                push(gone);
+            }
+        }
+    }
+}
+
+/// Adds a record to a rig's book, on a walk too: `source`, `bay`, `device`, `tool` or `point`, with
+/// the fields that its file has for it.
+///
+/// # Errors
+/// [`Problem`] with every fault of the fields, or where the rules refuse it.
+pub fn add(
+    core: &mut Core,
+    rig: RigId,
+    record: &str,
+    fields: &[(String, String)],
+) -> Result<Vec<Told>, Problem> {
+    let files = files::write(core, rig)?;
+    let files = rigfile::add(&files, record, fields).map_err(|fault| patch(core, &fault))?;
+    amend_with(core, rig, &files)
+}
+
+/// Changes fields of the record with a code.
+///
+/// # Errors
+/// [`Problem`] where there is no such record, with every fault of the fields, or where the rules
+/// refuse it.
+pub fn change(
+    core: &mut Core,
+    rig: RigId,
+    code: &str,
+    fields: &[(String, String)],
+) -> Result<Vec<Told>, Problem> {
+    let code = Code::parse(code).map_err(|fault| Problem::input(core.words.code_fault(&fault)))?;
+    let files = files::write(core, rig)?;
+    let files = rigfile::patch(&files, &code, fields).map_err(|fault| patch(core, &fault))?;
+    amend_with(core, rig, &files)
+}
+
+/// Retires the record with a code; its past stays.
+///
+/// # Errors
+/// [`Problem`] where there is no such record or the rules refuse it.
+pub fn retire(core: &mut Core, rig: RigId, code: &str) -> Result<Vec<Told>, Problem> {
+    let of_table = core
+        .logbook
+        .book(rig)?
+        .points
+        .iter()
+        .any(|point| Some(&point.code) == Code::parse(code).ok().as_ref());
+    let word = if of_table { "yes" } else { "true" };
+    change(core, rig, code, &[("retired".to_owned(), word.to_owned())])
+}
+
+fn amend_with(core: &mut Core, rig: RigId, files: &Files) -> Result<Vec<Told>, Problem> {
+    let (toml, csv) = (
+        NamedText {
+            name: "rig.toml",
+            text: &files.toml,
+        },
+        NamedText {
+            name: "points.csv",
+            text: &files.csv,
+        },
+    );
+    amend(core, rig, &toml, &csv)
+}
+
+/// Why a record can't be changed, in words.
+pub(crate) fn patch(core: &Core, fault: &PatchFault) -> Problem {
+    let words = &core.words;
+    match fault {
+        PatchFault::Unreadable => Problem::input(words.say("file-syntax")),
+        PatchFault::NoCode(code) => {
+            Problem::not_found(words.fill("book-no-code", &[("code", code.as_str().into())]))
+        }
+        PatchFault::NoColumn(found) => {
+            Problem::input(words.fill("book-no-column", &[("found", found.into())]))
+        }
+    }
+}

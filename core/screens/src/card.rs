@@ -1,0 +1,177 @@
+//! A card: one thing to do, with all that is drawn for it and the keys that answer it.
+
+use baywalk_domain::coded::Coded;
+use baywalk_domain::torque::{Action, Advice};
+use baywalk_domain::units::{Stated, TorqueUnit};
+use baywalk_words::Words;
+use serde::Serialize;
+
+/// One thing to do.
+#[derive(Debug, Clone, Serialize)]
+pub struct Card {
+    /// What kind of step it is, such as `point` or `read`.
+    pub kind: &'static str,
+    /// The bay's tag, where it is about one.
+    pub tag: Option<String>,
+    /// What it is about.
+    pub title: String,
+    /// Where that is.
+    pub place: String,
+    /// Which of how many.
+    pub count: Option<Count>,
+    /// Whether power is away and proved so here.
+    pub line: Line,
+    /// The torque, large, with its basis.
+    pub figure: Option<Figure>,
+    /// What holds it, tool setting, instructions: one sentence each.
+    pub lines: Vec<String>,
+    /// What to do first or what stays alive, directly above the keys.
+    pub cautions: Vec<String>,
+    /// What the hand just did.
+    pub question: String,
+    /// The answers.
+    pub keys: Vec<Key>,
+}
+
+/// Which of how many.
+#[derive(Debug, Clone, Copy, Serialize)]
+pub struct Count {
+    /// This one, from 1.
+    pub at: usize,
+    /// All of them.
+    pub of: usize,
+}
+
+/// How the line under the header is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LineState {
+    /// Whole and thick: live, or not known.
+    Live,
+    /// Whole and thick: away, but treated as live until proved.
+    Unproved,
+    /// Thin with an open blade: dead and proved.
+    Dead,
+}
+
+/// The line under the header.
+#[derive(Debug, Clone, Serialize)]
+pub struct Line {
+    /// How it is drawn.
+    pub state: LineState,
+    /// What it says.
+    pub words: String,
+}
+
+/// The torque, large.
+#[derive(Debug, Clone, Serialize)]
+pub struct Figure {
+    /// The number as typed or printed; empty where there is none.
+    pub number: String,
+    /// Its unit, in full.
+    pub unit: String,
+    /// The same in N·m; empty where that is the unit.
+    pub metric: String,
+    /// The code of the basis that frames it: a basis kind, `nothing` or `leave_alone`.
+    pub frame: &'static str,
+    /// The basis in words.
+    pub basis: String,
+}
+
+/// An answer that can be pressed.
+#[derive(Debug, Clone, Serialize)]
+pub struct Key {
+    /// Its stable code.
+    pub code: String,
+    /// The word on it.
+    pub word: String,
+    /// What it stands for, below the word.
+    pub note: String,
+    /// What is asked when it is pressed, in order.
+    pub asks: Vec<Ask>,
+}
+
+/// What is asked when a key is pressed.
+#[derive(Debug, Clone, Serialize)]
+#[serde(tag = "ask", rename_all = "snake_case")]
+pub enum Ask {
+    /// Words; some or none.
+    Words {
+        /// The question.
+        question: String,
+    },
+    /// A number of a unit.
+    Number {
+        /// The question.
+        question: String,
+        /// The unit.
+        unit: String,
+    },
+    /// One of several.
+    Choice {
+        /// The question.
+        question: String,
+        /// The codes and words to choose from.
+        options: Vec<(String, String)>,
+    },
+}
+
+impl Key {
+    /// A key with no note and nothing to ask.
+    #[must_use]
+    pub fn plain(code: &str, word: String) -> Self {
+        Self {
+            code: code.to_owned(),
+            word,
+            note: String::new(),
+            asks: Vec::new(),
+        }
+    }
+
+    /// The same key with a note.
+    #[must_use]
+    pub fn noted(mut self, note: String) -> Self {
+        self.note = note;
+        self
+    }
+
+    /// The same key with something to ask.
+    #[must_use]
+    pub fn asking(mut self, ask: Ask) -> Self {
+        self.asks.push(ask);
+        self
+    }
+}
+
+/// A torque of an advice, framed by its basis; no figure where none is to be used.
+pub(crate) fn figure(words: &Words, advice: &Advice, shown: Option<&Stated<TorqueUnit>>) -> Figure {
+    let frame = match advice.action {
+        Action::LeaveAlone | Action::Refer | Action::LookAndTug => "leave_alone",
+        _ => advice
+            .target
+            .as_ref()
+            .map_or("nothing", |target| target.basis.kind().code()),
+    };
+    let number = shown.filter(|_| frame != "leave_alone");
+    Figure {
+        number: number
+            .map(|stated| stated.text().to_owned())
+            .unwrap_or_default(),
+        unit: number
+            .map(|stated| words.code(stated.unit()))
+            .unwrap_or_default(),
+        metric: number
+            .map(|stated| metric(words, stated))
+            .unwrap_or_default(),
+        frame,
+        basis: words.advice(advice).basis,
+    }
+}
+
+/// The same torque in N·m; empty where that is its unit.
+fn metric(words: &Words, stated: &Stated<TorqueUnit>) -> String {
+    match stated.unit() {
+        TorqueUnit::NewtonMetres => String::new(),
+        _ => words.torque_in(stated.quantity(), TorqueUnit::NewtonMetres),
+    }
+}

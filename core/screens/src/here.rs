@@ -1,0 +1,63 @@
+//! All that a screen of one walk looks at, read once.
+
+use crate::{Core, Problem};
+use baywalk_domain::ids::{BayId, PointId, RigId};
+use baywalk_domain::moment::Moment;
+use baywalk_domain::rig::{Bay, Book, Device, Point, Source};
+use baywalk_domain::torque::Practice;
+use baywalk_domain::walk::{Next, WalkState};
+use baywalk_words::Words;
+use std::collections::BTreeMap;
+
+/// The rig, its open walk and what the rules look at.
+pub(crate) struct Here<'a> {
+    pub(crate) words: &'a Words,
+    pub(crate) book: Book,
+    pub(crate) walk: WalkState,
+    pub(crate) unsettled: Vec<PointId>,
+    pub(crate) moved_running: BTreeMap<PointId, u8>,
+    pub(crate) practice: Practice,
+    pub(crate) now: Moment,
+}
+
+impl<'a> Here<'a> {
+    pub(crate) fn read(core: &'a Core, rig: RigId) -> Result<Self, Problem> {
+        let log = &core.logbook;
+        let walk = log
+            .open_walk(rig)?
+            .ok_or_else(|| Problem::refused(core.words.say("refused-no-walk")))?;
+        Ok(Self {
+            words: &core.words,
+            book: log.book(rig)?,
+            walk,
+            unsettled: log.unsettled(rig)?,
+            moved_running: log.moved_running(rig)?,
+            practice: log.practice()?,
+            now: log.now(),
+        })
+    }
+
+    pub(crate) fn next(&self) -> Next {
+        self.walk.next(&self.book, &self.unsettled)
+    }
+
+    pub(crate) fn bay(&self, id: BayId) -> Result<&Bay, Problem> {
+        self.book.bay(id).ok_or_else(|| self.missing())
+    }
+
+    pub(crate) fn point(&self, id: PointId) -> Result<(&Point, &Device, &Bay), Problem> {
+        let found = self.book.point(id).and_then(|point| {
+            let device = self.book.device(point.device)?;
+            Some((point, device, self.book.bay(device.bay)?))
+        });
+        found.ok_or_else(|| self.missing())
+    }
+
+    pub(crate) fn source(&self, id: baywalk_domain::ids::SourceId) -> Result<&Source, Problem> {
+        self.book.source(id).ok_or_else(|| self.missing())
+    }
+
+    fn missing(&self) -> Problem {
+        Problem::not_found(self.words.say("refused-not-in-book"))
+    }
+}

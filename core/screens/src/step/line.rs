@@ -1,0 +1,112 @@
+//! The line: whether power is away, and proved so, here.
+
+use crate::card::{Line, LineState};
+use crate::here::Here;
+use baywalk_domain::ids::BayId;
+use baywalk_domain::rig::{Bay, Device};
+use baywalk_domain::walk::{BayStage, Phase};
+
+impl Here<'_> {
+    /// The line of the rig as a whole.
+    pub(crate) fn line(&self) -> Line {
+        let waiting = self
+            .book
+            .live_sources()
+            .filter(|source| !self.walk.is_dealt_with(source.id));
+        let live = waiting.count();
+        if live > 0 || self.walk.phase == Phase::PoweringUp {
+            return Line {
+                state: LineState::Live,
+                words: self.words.fill("line-live", &[("count", live.into())]),
+            };
+        }
+        Line {
+            state: LineState::Unproved,
+            words: self.words.say("line-unproved"),
+        }
+    }
+
+    /// The line of one bay.
+    pub(crate) fn line_of(&self, bay: BayId) -> Line {
+        let code = self
+            .book
+            .bay(bay)
+            .map(|bay| bay.code.to_string())
+            .unwrap_or_default();
+        let open = self.walk.stage(bay) == BayStage::Open;
+        let mut devices = self.book.devices_of(bay).peekable();
+        let proved = open
+            && devices.peek().is_some()
+            && devices.all(|device| self.proved_or_excepted(device));
+        if !proved {
+            return self.line();
+        }
+        let excepted = self
+            .walk
+            .bays
+            .get(&bay)
+            .is_some_and(|work| !work.exceptions.is_empty());
+        let key = if excepted {
+            "line-dead-but"
+        } else {
+            "line-dead"
+        };
+        Line {
+            state: if excepted {
+                LineState::Unproved
+            } else {
+                LineState::Dead
+            },
+            words: self.words.fill(
+                key,
+                &[
+                    ("bay", code.into()),
+                    (
+                        "time",
+                        self.words.time(self.proof_time(bay).wall.time()).into(),
+                    ),
+                ],
+            ),
+        }
+    }
+
+    /// How long the hands stay off a bay, by the longest wait of its sources that runs.
+    ///
+    /// The end of a wait unlocks nothing; a start anew of the machine makes it run from the start.
+    pub(crate) fn hands_off(&self, bay: &Bay) -> Option<String> {
+        let left = bay.fed_by.iter().filter_map(|source| {
+            let wait = self.book.source(*source)?.wait.as_ref()?;
+            let away = self.walk.away_at.get(source)?;
+            let passed = self.now.boot.seconds_since(&away.boot).unwrap_or(0);
+            (u64::from(wait.minutes) * 60)
+                .checked_sub(passed)
+                .filter(|left| *left > 0)
+        });
+        let args = |left| {
+            [
+                ("bay", bay.code.as_str().into()),
+                ("left", self.words.countdown(left).into()),
+            ]
+        };
+        left.max()
+            .map(|left| self.words.fill("line-hands-off", &args(left)))
+    }
+
+    fn proved_or_excepted(&self, device: &Device) -> bool {
+        self.walk.is_proved(device) || self.walk.unread(device).is_empty()
+    }
+
+    fn proof_time(&self, bay: BayId) -> baywalk_domain::moment::Moment {
+        let proofs = self
+            .walk
+            .bays
+            .get(&bay)
+            .map(|work| work.proofs.as_slice())
+            .unwrap_or_default();
+        let last = proofs
+            .iter()
+            .filter_map(|proof| proof.after.as_ref())
+            .next_back();
+        last.map_or_else(|| self.walk.last.clone(), |known| known.at.clone())
+    }
+}

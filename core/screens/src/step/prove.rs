@@ -1,0 +1,200 @@
+//! The dead proof: known live, the pairs, known live again; and the knowing exception.
+
+use super::{Typed, blank};
+use crate::Problem;
+use crate::card::{Ask, Card, Count, Key};
+use crate::here::Here;
+use baywalk_domain::ids::{BayId, DeviceId, PointId};
+use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::rig::{Check, SupplyKind};
+use baywalk_domain::units::VoltageUnit;
+use baywalk_domain::walk::{Act, AsFound, NotJudgedWhy};
+
+pub(super) fn known_live(
+    here: &Here<'_>,
+    id: BayId,
+    supply: SupplyKind,
+    again: bool,
+) -> Result<Card, Problem> {
+    let words = here.words;
+    let bay = here.bay(id)?;
+    let title = words.fill(
+        "step-prove-title",
+        &[
+            ("bay", bay.code.as_str().into()),
+            ("supply", words.code(supply).into()),
+        ],
+    );
+    let question = if again {
+        "step-live-again"
+    } else {
+        "step-live-before"
+    };
+    let mut card = blank("known_live", here.line_of(id), title, words.say(question));
+    card.tag = Some(bay.code.to_string());
+    card.place.clone_from(&bay.place);
+    let source = match supply {
+        SupplyKind::Ac => "step-live-source-ac",
+        SupplyKind::Dc => "step-live-source-dc",
+    };
+    card.lines.push(words.say(source));
+    card.lines.extend(lapsed(here, id));
+    card.lines.extend(here.hands_off(bay));
+    card.cautions = vec![
+        words.say("caution-pen-testers"),
+        words.say("caution-method"),
+    ];
+    card.keys.push(
+        Key::plain("live", words.say("step-live-key"))
+            .asking(Ask::Words {
+                question: words.say("step-live-where"),
+            })
+            .asking(volts(here)),
+    );
+    Ok(card)
+}
+
+/// Why an earlier proof of the bay no longer counts.
+fn lapsed(here: &Here<'_>, bay: BayId) -> Option<String> {
+    let proofs = &here.walk.bays.get(&bay)?.proofs;
+    let last = proofs.last()?;
+    match last.lapsed {
+        Some(lapse) => Some(
+            here.words
+                .fill("step-prove-anew", &[("why", here.words.code(lapse).into())]),
+        ),
+        None if last.is_spoiled() => Some(here.words.say("step-prove-found-live")),
+        None => None,
+    }
+}
+
+fn volts(here: &Here<'_>) -> Ask {
+    Ask::Number {
+        question: here.words.say("step-reading"),
+        unit: "V".to_owned(),
+    }
+}
+
+pub(super) fn known_live_act(
+    bay: BayId,
+    supply: SupplyKind,
+    key: &str,
+    typed: &Typed<'_>,
+) -> Result<Option<Act>, Problem> {
+    if key != "live" {
+        return Ok(None);
+    }
+    Ok(Some(Act::KnownLive {
+        bay,
+        supply,
+        place: typed.words(0),
+        meter: MeterKind::Contact,
+        volts: typed.stated(1, VoltageUnit::Volts)?,
+    }))
+}
+
+pub(super) fn read(here: &Here<'_>, id: DeviceId, check: &Check) -> Result<Card, Problem> {
+    let words = here.words;
+    let device = here
+        .book
+        .device(id)
+        .ok_or_else(|| Problem::not_found(words.say("refused-not-in-book")))?;
+    let bay = here.bay(device.bay)?;
+    let pair = words.pair(check);
+    let question = words.fill("step-read-question", &[("pair", pair.clone().into())]);
+    let mut card = blank("read", here.line_of(bay.id), pair, question);
+    card.tag = Some(bay.code.to_string());
+    card.place = words.device_name(id, &here.book);
+    let all = checks_of(&device.sets).len();
+    card.count = Some(Count {
+        at: all - here.walk.unread(device).len() + 1,
+        of: all,
+    });
+    card.lines.push(words.say("caution-dead-limit"));
+    card.cautions.push(words.say("caution-until-proved"));
+    card.keys
+        .push(Key::plain("read", words.say("step-read-key")).asking(volts(here)));
+    Ok(card)
+}
+
+pub(super) fn read_act(
+    device: DeviceId,
+    check: Check,
+    key: &str,
+    typed: &Typed<'_>,
+) -> Result<Option<Act>, Problem> {
+    if key != "read" {
+        return Ok(None);
+    }
+    let volts = typed.stated(0, VoltageUnit::Volts)?;
+    Ok(Some(Act::Read {
+        device,
+        check,
+        volts,
+    }))
+}
+
+pub(super) fn except(here: &Here<'_>, id: DeviceId, set: &str) -> Result<Card, Problem> {
+    let words = here.words;
+    let device = here
+        .book
+        .device(id)
+        .ok_or_else(|| Problem::not_found(words.say("refused-not-in-book")))?;
+    let bay = here.bay(device.bay)?;
+    let title = words.device_name(id, &here.book);
+    let mut card = blank(
+        "except",
+        here.line_of(bay.id),
+        title,
+        words.fill("step-except-question", &[("set", set.into())]),
+    );
+    card.tag = Some(bay.code.to_string());
+    card.place.clone_from(&bay.place);
+    card.lines.push(words.say("step-except-rule"));
+    card.cautions = vec![words.say("caution-battery"), words.say("caution-exception")];
+    let question = words.say("step-why");
+    card.keys
+        .push(Key::plain("look_only", words.say("step-except-look-only")));
+    card.keys
+        .push(Key::plain("except", words.say("step-except-key")).asking(Ask::Words { question }));
+    Ok(card)
+}
+
+pub(super) fn except_act(
+    here: &Here<'_>,
+    device: DeviceId,
+    set: &str,
+    key: &str,
+    typed: &Typed<'_>,
+) -> Option<Act> {
+    match key {
+        "except" => Some(Act::Except {
+            device,
+            set: set.to_owned(),
+            reason: typed.words(0),
+        }),
+        "look_only" => first_unseen(here, device).map(|point| Act::Found {
+            point,
+            found: AsFound::NotJudged {
+                why: NotJudgedWhy::Alive,
+                note: String::new(),
+            },
+        }),
+        _ => None,
+    }
+}
+
+/// The first terminal of a device that nothing was noted at.
+fn first_unseen(here: &Here<'_>, device: DeviceId) -> Option<PointId> {
+    let bay = here.book.device(device)?.bay;
+    let points = here.book.points_of(bay).into_iter();
+    points
+        .filter(|point| point.device == device && point.terminal().is_some())
+        .find(|point| {
+            !here
+                .walk
+                .point(point.id)
+                .is_some_and(baywalk_domain::walk::PointRecord::is_done)
+        })
+        .map(|point| point.id)
+}

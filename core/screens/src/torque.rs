@@ -1,0 +1,145 @@
+//! Torque by hand: the advice for a terminal that stands in no rig.
+
+use crate::card::Figure;
+use crate::{Core, Problem, files};
+use baywalk_domain::coded::Coded;
+use baywalk_domain::ids::{ActId, RigId};
+use baywalk_domain::rig::Code;
+use baywalk_domain::rig::{Terminal, Tool};
+use baywalk_domain::torque::{Advice, Past, Practice, advise, choose};
+use baywalk_logbook::rigfile::{self, NamedText};
+use serde::Serialize;
+
+/// The advice for a terminal.
+#[derive(Debug, Clone, Serialize)]
+pub struct TorqueScreen {
+    /// What to do: code and words.
+    pub action: (String, String),
+    /// What holds it, in words.
+    pub held_by: String,
+    /// The full value, framed by its basis.
+    pub figure: Figure,
+    /// How it is checked and how it is set right.
+    pub lines: Vec<String>,
+    /// What to mind.
+    pub cautions: Vec<String>,
+    /// What is not known and would settle it.
+    pub missing: Vec<String>,
+    /// Why some tools do not reach.
+    pub tools: Vec<String>,
+    /// Label and local code come first; the conflict in the trade, told shortly.
+    pub notes: Vec<String>,
+}
+
+/// The advice for a point of a rig, by its code, with the rig's tools.
+///
+/// # Errors
+/// [`Problem`] where the rig has no such terminal or the logbook can't be read.
+pub fn of_point(core: &Core, rig: RigId, code: &str) -> Result<TorqueScreen, Problem> {
+    let book = core.logbook.book(rig)?;
+    let named = Code::parse(code).map_err(|fault| Problem::input(core.words.code_fault(&fault)))?;
+    let point = book.points.iter().find(|point| point.code == named);
+    let terminal = point.and_then(|point| point.terminal());
+    let missing = || Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]));
+    Ok(torque(
+        core,
+        terminal.ok_or_else(missing)?,
+        &book.tools,
+        &core.logbook.practice()?,
+    ))
+}
+
+/// The advice for a terminal described by the columns of a rig's file of points.
+///
+/// # Errors
+/// [`Problem`] with every fault of the description.
+pub fn by_hand(core: &Core, fields: &[(String, String)]) -> Result<TorqueScreen, Problem> {
+    let bench = rigfile::bench();
+    let mut row = vec![
+        ("code".to_owned(), "P1".to_owned()),
+        ("device".to_owned(), "D1".to_owned()),
+    ];
+    row.push(("name".to_owned(), "terminal".to_owned()));
+    row.extend(fields.iter().cloned());
+    let files =
+        rigfile::add(&bench, "point", &row).map_err(|fault| crate::book::patch(core, &fault))?;
+    let (toml, csv) = (
+        NamedText {
+            name: "rig.toml",
+            text: &files.toml,
+        },
+        NamedText {
+            name: "points.csv",
+            text: &files.csv,
+        },
+    );
+    let book = files::read(core, &toml, &csv, ActId::new(core.logbook.new_id()))?;
+    let terminal = book.points.first().and_then(|point| point.terminal());
+    let missing = || Problem::input(core.words.say("torque-no-terminal"));
+    Ok(torque(
+        core,
+        terminal.ok_or_else(missing)?,
+        &[],
+        &core.logbook.practice()?,
+    ))
+}
+
+/// The advice for a terminal, with the tools at hand.
+#[must_use]
+pub fn torque(
+    core: &Core,
+    terminal: &Terminal,
+    tools: &[Tool],
+    practice: &Practice,
+) -> TorqueScreen {
+    let words = &core.words;
+    let past = Past {
+        moved_running: 0,
+        spoiled: false,
+        mark_offset: false,
+    };
+    let advice = advise(terminal, past, practice);
+    let target = advice.target.as_ref().map(|target| &target.torque);
+    let text = words.advice(&advice);
+    let lines = [Some(text.look), text.check, Some(text.left), text.set];
+    TorqueScreen {
+        action: (advice.action.code().to_owned(), words.code(advice.action)),
+        held_by: crate::holds::holds(words, terminal),
+        figure: crate::card::figure(words, &advice, target),
+        lines: lines.into_iter().flatten().collect(),
+        cautions: text.cautions,
+        missing: text.missing.into_iter().collect(),
+        tools: reach(core, &advice, tools),
+        notes: vec![
+            words.say("caution-label-first"),
+            words.say("caution-retorque-title"),
+            words.say("caution-retorque-against"),
+            words.say("caution-retorque-for"),
+            words.fill(
+                "caution-retorque-ours",
+                &[("percent", practice.check_percent().into())],
+            ),
+        ],
+    }
+}
+
+/// Which tools reach the check and the full value, and why the others do not.
+fn reach(core: &Core, advice: &Advice, tools: &[Tool]) -> Vec<String> {
+    let Some(target) = &advice.target else {
+        return Vec::new();
+    };
+    let words = &core.words;
+    let choice = choose(tools, &target.torque, None);
+    let fit = choice.fit.iter().map(|(tool, setting)| {
+        let args = [
+            ("tool", tool.name.as_str().into()),
+            ("torque", words.torque(&setting.at).into()),
+        ];
+        words.fill("torque-tool-fits", &args)
+    });
+    let unfit = choice
+        .unfit
+        .iter()
+        .map(|(tool, fault)| format!("{}: {}", tool.name, words.setting_fault(fault)));
+    fit.chain(unfit).collect()
+}
