@@ -89,6 +89,7 @@ impl Words {
                 &[("kind", self.code(*kind).into())],
             ),
             TerminalFault::NoneAllowed => self.say("fault-terminal-none-allowed"),
+            TerminalFault::RangeReversed => self.say("fault-terminal-range-reversed"),
             TerminalFault::HalfSet => self.say("fault-terminal-half-set"),
         }
     }
@@ -120,6 +121,9 @@ impl Words {
                 let fault = self.terminal_fault(fault);
                 let args = [("code", of.as_str().into()), ("fault", fault.into())];
                 self.fill("fault-at-record", &args)
+            }
+            BookFault::ToolScale { of } => {
+                self.fill("fault-tool-scale", &[("code", of.as_str().into())])
             }
             BookFault::EmptyName => self.say("fault-empty-name"),
             BookFault::Months { months } => {

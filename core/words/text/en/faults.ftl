@@ -41,3 +41,5 @@ fault-setting-tool = Range and step of this tool do not fit together: { $least }
 fault-adapter-lever = The adapter leaves { $left } mm of a lever of { $lever } mm. Expected is over half of it; turn the adapter, or use a longer wrench.
 fault-quantity-angle = an angle
 fault-quantity-temperature = a temperature
+fault-terminal-range-reversed = The range of sizes begins above where it ends. Write the thinner conductor first, such as 14 AWG to 6 AWG.
+fault-tool-scale = { $code }: range and step of a tool are in one unit, and the range begins with the least. Write all three in the tool's own unit.

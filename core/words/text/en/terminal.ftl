@@ -12,3 +12,47 @@ terminal-command-findings = Open findings and what was decided
 terminal-command-report = Write the report of a walk
 terminal-command-verify = Check the whole ledger
 terminal-command-calc = One computation: JSON in, JSON out
+
+## Commands, values and options, added with the shell
+
+terminal-command-note = Note the odometer
+terminal-exit-codes = Exit codes: 0 done, 1 unexpected, 2 what was typed or read can't be used, 3 the rules refuse it, 4 no such thing, 5 no room, 6 another process has the logbook, 7 a newer version, 8 damaged.
+terminal-torque-fields = A point of a rig by its code (F8), or a terminal by the columns of points.csv: role=power fastening=pressure_screw drives=slotted "wire=6 AWG". docs/rig-files.md lists them.
+terminal-rig-layouts = List the layouts to start from
+terminal-rig-start = Start a rig of your own from a layout
+terminal-rig-load = Load a rig from its two files
+terminal-rig-amend = Bring a rig to what its two files say; records that they no longer have are retired
+terminal-rig-write = Write a rig to its two files
+terminal-rig-add = Add a source, bay, device, point or tool, on a walk too
+terminal-rig-change = Change what is noted of a record
+terminal-rig-retire = Retire a record; its past stays
+terminal-findings-decide = Decide about a finding
+terminal-argument-layout = A layout of the list
+terminal-argument-name = What you call the rig
+terminal-argument-toml = The rig file
+terminal-argument-csv = The file of its points
+terminal-argument-folder = The folder to write to
+terminal-argument-record = What to add
+terminal-argument-code = The code of the record, such as F8
+terminal-argument-fields = Fields as name=value
+terminal-argument-odometer = The reading and its unit, such as "41230 mi"
+terminal-argument-out = The file to write
+terminal-argument-number = The number of the finding in the list
+terminal-argument-decision = mended, licensed, ourselves, next_walk or accepted
+terminal-argument-calc = The name of a computation; none lists them
+terminal-option-folder = The folder for its logbook and report
+terminal-option-person = Who walks
+terminal-option-bays = Some bays only, by their codes
+terminal-option-second-look = Only what the last walk set or remade
+terminal-option-script = Replay a script of acts, one JSON object a line
+terminal-option-walk = A walk by its id; the last one where left out
+terminal-option-by = The day until which it is done
+terminal-option-note = A note
+terminal-option-rig = The rig by its name
+terminal-option-schema = Print the JSON Schemas of what goes in and out
+terminal-cant-read = { $path } can't be read ({ $why }). Look at its name and place.
+terminal-cant-write = { $path } can't be written ({ $why }). Choose another place, or make room.
+terminal-written = Written: { $path }
+terminal-report-written = Report: { $path }
+terminal-kept = Everything entered is kept. The same command goes on at this card.
+report-no-walk-id = “{ $found }” names no walk. Leave it out for the last one.

@@ -41,3 +41,5 @@ fault-setting-tool = El alcance y la división de esta herramienta no concuerdan
 fault-adapter-lever = El adaptador deja { $left } mm de una palanca de { $lever } mm. Se espera más de la mitad; gire el adaptador, o use una llave más larga.
 fault-quantity-angle = un ángulo
 fault-quantity-temperature = una temperatura
+fault-terminal-range-reversed = El rango de calibres empieza por encima de donde termina. Escriba primero el conductor más delgado, como 14 AWG to 6 AWG.
+fault-tool-scale = { $code }: el rango y el paso de una herramienta van en una sola unidad, y el rango empieza por lo menor. Escriba los tres en la unidad propia de la herramienta.
