@@ -39,7 +39,6 @@ pub(super) fn found(code: &str) -> Option<AsFound> {
         "F11" | "H6" => turned(Angle::Hair),
         "H14" => turned(Angle::Quarter),
         "M2" => turned(Angle::Half),
-        "E18" => turned(Angle::Eighth),
         "H11" => AsFound::Loose,
         "L2" => AsFound::Apart,
         "J2" => AsFound::Loose,

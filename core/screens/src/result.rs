@@ -5,7 +5,7 @@ use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{PointId, RigId, WalkId};
 use baywalk_domain::rig::Book;
-use baywalk_domain::walk::{AsLeft, Grade, PointRecord, Summary, WalkState, summary};
+use baywalk_domain::walk::{AsLeft, Ending, Grade, PointRecord, Summary, WalkState, summary};
 use serde::Serialize;
 
 /// The result of a walk.
@@ -19,7 +19,7 @@ pub struct ResultScreen {
     pub out_of_service: Vec<String>,
     /// What was not judged.
     pub not_judged: Vec<String>,
-    /// What can feed something now.
+    /// What can feed something now, where the walk was not gone through to the end.
     pub alive: Vec<String>,
     /// How many of each grade: code, word, count.
     pub grades: Vec<(String, String, usize)>,
@@ -55,6 +55,7 @@ pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Pro
         alive: sum
             .alive
             .iter()
+            .filter(|_| state.ending != Some(Ending::Whole))
             .map(|alive| core.words.source_name(alive.source, &book))
             .collect(),
         grades: grades(core, &sum),
@@ -71,7 +72,6 @@ pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Pro
 }
 
 fn ended(core: &Core, state: &WalkState) -> String {
-    use baywalk_domain::walk::Ending;
     match &state.ending {
         None => core.words.say("result-open"),
         Some(Ending::Whole) => core.words.say("result-whole"),

@@ -5,7 +5,9 @@ mod common;
 use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
-use baywalk_domain::{due, finding, isolation, rig, service, supply, torque, units, walk, wire};
+use baywalk_domain::{
+    due, finding, isolation, published, rig, service, supply, torque, units, walk, wire,
+};
 use baywalk_words::Words;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -64,6 +66,15 @@ lists![
     rig::ToolKind,
     rig::TorqueBasis,
     rig::Washer,
+    service::Ask,
+    service::BandName,
+    service::Certainty,
+    service::Conductor,
+    service::Fault,
+    service::Grounds,
+    service::Pair,
+    service::Place,
+    service::Standing,
     supply::LimitBasis,
     supply::ReadingStep,
     supply::SafeAct,
@@ -71,13 +82,13 @@ lists![
     torque::Action,
     torque::BasisKind,
     torque::Caution,
-    torque::Certainty,
+    published::Certainty,
     torque::Finish,
     torque::FoundBy,
-    torque::Known,
+    published::Known,
     torque::LeftBy,
     torque::Missing,
-    torque::Standing,
+    published::Standing,
     torque::TableId,
     units::CurrentUnit,
     units::DistanceUnit,
@@ -95,3 +106,94 @@ lists![
     walk::ReadyItem,
     wire::WireTable,
 ];
+
+/// The columns of the tables that a torque can be taken from.
+fn columns() -> BTreeSet<String> {
+    let not_figures = ["largest", "form"];
+    TableId::ALL
+        .iter()
+        .filter_map(|id| id.table())
+        .filter(|table| TorqueUnit::from_code(table.head().unit).is_ok())
+        .flat_map(|table| table.columns().iter().skip(1).copied())
+        .filter(|column| !not_figures.contains(column))
+        .map(|column| common::key("table-column", column))
+        .collect()
+}
+
+#[test]
+fn every_member_of_every_list_has_a_text_in_both_languages() {
+    for locale in ["en", "es"] {
+        let words = Words::for_locales(&[locale]);
+        for list in lists() {
+            let texts = (list.texts)(&words);
+            for (code, text) in list.codes.iter().zip(&texts) {
+                assert!(
+                    !text.trim().is_empty() && !text.contains('<'),
+                    "{locale}: {} {code}: {text}",
+                    list.name
+                );
+            }
+            let different: BTreeSet<&String> = texts.iter().collect();
+            assert_eq!(different.len(), texts.len(), "{locale}: {}", list.name);
+        }
+    }
+}
+
+#[test]
+fn the_theme_of_codes_holds_the_lists_and_nothing_else() {
+    let mut expected: BTreeMap<String, &str> = BTreeMap::new();
+    for list in lists() {
+        for code in &list.codes {
+            let key = common::key(list.name, code);
+            let twice = expected.insert(key.clone(), code);
+            assert_eq!(twice, None, "two members share the key {key}");
+        }
+    }
+    let mut expected: BTreeSet<String> = expected.into_keys().collect();
+    expected.extend(columns());
+    for language in ["en", "es"] {
+        let found: BTreeSet<String> = common::theme(language, "codes").into_keys().collect();
+        let missing: Vec<_> = expected.difference(&found).collect();
+        let unused: Vec<_> = found.difference(&expected).collect();
+        assert!(missing.is_empty(), "{language}: no text for {missing:?}");
+        assert!(unused.is_empty(), "{language}: nothing uses {unused:?}");
+    }
+}
+
+/// Reads the lists off the source of the domain, so that a new one can't be forgotten here.
+#[test]
+fn no_list_of_the_domain_is_forgotten() {
+    let mut declared = BTreeSet::new();
+    for (_, source) in common::sources("core/domain/src") {
+        for line in source.lines().map(str::trim_start) {
+            let named = line.split_once(" as \"").and_then(|(type_name, rest)| {
+                let plain = type_name.chars().all(char::is_alphanumeric);
+                plain.then(|| rest.split_once('"')).flatten()
+            });
+            if let Some((name, rest)) = named {
+                if rest.trim_start().starts_with('{') {
+                    declared.insert(name.to_owned());
+                }
+            }
+            if let Some((_, rest)) = line.split_once(") as \"") {
+                declared.extend(rest.split_once('"').map(|(name, _)| name.to_owned()));
+            }
+        }
+    }
+    let worded: BTreeSet<String> = lists().iter().map(|list| list.name.to_owned()).collect();
+    assert_eq!(declared, worded);
+}
+
+#[test]
+fn every_kind_of_finding_says_what_to_do() {
+    for locale in ["en", "es"] {
+        let words = Words::for_locales(&[locale]);
+        for kind in finding::FindingKind::ALL {
+            let text = words.what_to_do(*kind);
+            assert!(
+                text.ends_with('.') && !text.contains('<'),
+                "{kind:?}: {text}"
+            );
+        }
+    }
+}

@@ -16,8 +16,10 @@ coded! {
         WasApart = "was_apart",
         /// Taken out of service.
         OutOfService = "out_of_service",
-        /// Damage was seen.
+        /// Damage was seen that spoils the joint or its body.
         Damaged = "damaged",
+        /// Wear was seen: corrosion, moisture, chafing.
+        Worn = "worn",
         /// More conductors landed than allowed (NEC 110.14(A), 408.41).
         TooManyConductors = "too_many_conductors",
         /// A conductor outside the sizes the terminal is marked for.
@@ -68,6 +70,7 @@ impl FindingKind {
             | Self::TooManyConductors
             | Self::WireOutsideRange
             | Self::LookTrouble
+            | Self::Worn
             | Self::SourceUnknown
             | Self::SetOffFigure
             | Self::SourceLeftAway => Urgency::Soon,

@@ -71,6 +71,12 @@ pub enum BookFault {
         /// What is wrong.
         fault: TerminalFault,
     },
+    /// A tool's range and step are not in one unit, or the range begins above where it ends.
+    #[error("{of}: range and step of a tool are in one unit, least first")]
+    ToolScale {
+        /// The tool.
+        of: Code,
+    },
     /// A name is empty.
     #[error("a name is empty")]
     EmptyName,
@@ -98,10 +104,7 @@ impl Book {
             BookChange::Bay(bay) => self.check_bay(bay),
             BookChange::Device(device) => self.check_device(device),
             BookChange::Point(point) => self.check_point(point),
-            BookChange::Tool(tool) => {
-                named(&tool.name)?;
-                self.free(&tool.code, CodeOwner::Tool(tool.id))
-            }
+            BookChange::Tool(tool) => self.check_tool(tool),
         }
     }
 
@@ -135,6 +138,9 @@ impl Book {
         self.devices
             .iter()
             .try_for_each(|device| self.check_device(device))?;
+        self.tools
+            .iter()
+            .try_for_each(|tool| self.check_tool(tool))?;
         self.points
             .iter()
             .try_for_each(|point| self.check_point(point))
@@ -196,6 +202,18 @@ impl Book {
                 of: point.code.clone(),
             })
         }
+    }
+
+    fn check_tool(&self, tool: &Tool) -> Result<(), BookFault> {
+        named(&tool.name)?;
+        let unit = tool.least.unit();
+        let one_unit = tool.most.unit() == unit && tool.step.unit() == unit;
+        if !one_unit || tool.least.quantity() > tool.most.quantity() {
+            return Err(BookFault::ToolScale {
+                of: tool.code.clone(),
+            });
+        }
+        self.free(&tool.code, CodeOwner::Tool(tool.id))
     }
 
     /// Sees that a code is free for a record: its own, or nobody's yet.

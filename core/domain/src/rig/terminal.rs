@@ -138,6 +138,9 @@ pub enum TerminalFault {
     /// The set's conductor is named without its set, or the set without its conductor.
     #[error("a conductor needs the name of its set, and a set needs its conductor")]
     HalfSet,
+    /// The range of sizes begins above where it ends.
+    #[error("the range of sizes begins above where it ends")]
+    RangeReversed,
 }
 
 impl Terminal {
@@ -186,6 +189,14 @@ impl Terminal {
         }
         if self.set.is_some() != self.conductor.is_some() {
             return Err(TerminalFault::HalfSet);
+        }
+        let area = crate::wire::area_mm2;
+        if self
+            .range
+            .as_ref()
+            .is_some_and(|(least, most)| area(least) > area(most))
+        {
+            return Err(TerminalFault::RangeReversed);
         }
         Ok(self)
     }

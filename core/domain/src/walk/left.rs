@@ -67,6 +67,19 @@ coded! {
 }
 
 impl Damage {
+    /// The kind of finding that it is.
+    #[must_use]
+    pub const fn finding(self) -> crate::finding::FindingKind {
+        use crate::finding::FindingKind;
+        match self {
+            Self::TooMany => FindingKind::TooManyConductors,
+            Self::Heat | Self::Melted | Self::Strands | Self::Cracked => FindingKind::Damaged,
+            Self::Corrosion | Self::InsulationCaught | Self::Moisture | Self::Chafed => {
+                FindingKind::Worn
+            }
+        }
+    }
+
     /// Whether it spoils the joint, so that it is remade and not set again.
     #[must_use]
     pub const fn spoils(self) -> bool {

@@ -4,241 +4,241 @@
 
 line-live =
     { $count ->
-        [0] Power is coming back. Covers stay on.
-        [one] Live: one source is not away yet.
-       *[other] Live: { $count } sources are not away yet.
+        [0] La energía está volviendo. Las tapas siguen puestas.
+        [one] Con tensión: una fuente aún no está cortada.
+       *[other] Con tensión: { $count } fuentes aún no están cortadas.
     }
-line-hands-off = Bay { $bay }: hands off { $left }. Then prove it dead.
-line-unproved = Sources away. Treat as live until proved, bay by bay.
-line-dead = Only bay { $bay } dead, proved { $time }.
-line-dead-but = Bay { $bay } proved { $time }, but part of it stays live by exception.
+line-hands-off = Compartimiento { $bay }: no toque, { $left }. Luego compruebe ausencia de tensión.
+line-unproved = Fuentes cortadas. Trate como con tensión hasta comprobar cada compartimiento.
+line-dead = Solo el compartimiento { $bay } sin tensión, comprobado { $time }.
+line-dead-but = Compartimiento { $bay } comprobado { $time }, pero una parte sigue con tensión por excepción.
 
 ## On many cards
 
-step-no-key = There is no key “{ $key }” on this card. Press one of those shown.
-step-why = Why?
-step-note = Note, if any
-step-reading = Reading
-step-skip = Skip
-step-damage = Damage
-step-damage-what = What damage?
-step-undo = Undo
-step-stop = Stop for now
-step-close-early = Close up early
-step-end-early = End the walk here
+step-no-key = No hay tecla “{ $key }” en esta tarjeta. Oprima una de las mostradas.
+step-why = ¿Por qué?
+step-note = Nota, si la hay
+step-reading = Lectura
+step-skip = Saltar
+step-damage = Daño
+step-damage-what = ¿Qué daño?
+step-undo = Deshacer
+step-stop = Parar por ahora
+step-close-early = Cerrar antes
+step-end-early = Terminar aquí el recorrido
 
 ## Before
 
-step-ready-title = Before you start
-step-ready-done = So it is
-step-ready-without = Without it
+step-ready-title = Antes de empezar
+step-ready-done = Así es
+step-ready-without = Sin eso
 
 ## Sources
 
-step-away-question = { $source }: taken away?
-step-away-search = { $source }: not sure it is there. Search for it.
-step-away-wait = Then hands off for { $minutes } minutes ({ $basis }). The end of the wait unlocks nothing.
-step-away-key = It is away
-step-away-kept = How is it kept away? (tag, lock, plug in hand)
-step-away-not-found = Searched, not found
-step-away-searched = Where was it searched for?
-step-away-stays = It stays on
-step-back-question = { $source }: back on?
-step-back-key = It is back
-step-back-leave = Leave it away
+step-away-question = { $source }: ¿cortada?
+step-away-search = { $source }: no es seguro que exista. Búsquela.
+step-away-wait = Después no toque durante { $minutes } minutos ({ $basis }). El fin de la espera no libera nada.
+step-away-key = Está cortada
+step-away-kept = ¿Cómo se mantiene así? (etiqueta, candado, enchufe en mano)
+step-away-not-found = Buscada, no encontrada
+step-away-searched = ¿Dónde se buscó?
+step-away-stays = Sigue conectada
+step-back-question = { $source }: ¿conectada otra vez?
+step-back-key = Está conectada
+step-back-leave = Dejarla cortada
 
 ## Bays
 
-step-open-question = Open bay { $bay }
-step-open-key = Bay is open
+step-open-question = Abra el compartimiento { $bay }
+step-open-key = Está abierto
 step-open-points =
     { $points ->
-        [one] One point, about { $minutes } min to open.
-       *[other] { $points } points, about { $minutes } min to open.
+        [one] Un punto, unos { $minutes } min para abrir.
+       *[other] { $points } puntos, unos { $minutes } min para abrir.
     }
-step-open-fed = Reached by: { $sources }.
-step-close-question = All four true?
-step-close-conductors = Conductors lie clear of cover and edges.
-step-close-hardware = Screws and nuts counted, all back.
-step-close-tools = Tools counted, all out.
-step-close-covers = Cover on.
-step-close-key = All true, bay closed
+step-open-fed = Llegan hasta aquí: { $sources }.
+step-close-question = ¿Las cuatro son ciertas?
+step-close-conductors = Conductores libres de tapa y bordes.
+step-close-hardware = Tornillos y tuercas contados, todos puestos.
+step-close-tools = Herramientas contadas, todas fuera.
+step-close-covers = Tapa puesta.
+step-close-key = Todo cierto, cerrado
 
 ## Dead proof
 
-step-prove-title = Prove bay { $bay } dead, { $supply }
-step-prove-anew = Prove again: { $why }.
-step-prove-found-live = A conductor was found live. Find what feeds it, take it away, prove again.
-step-live-before = Read a source that is known to be live.
-step-live-again = Read the known live source again: does the meter still work?
-step-live-source-ac = For AC: the supply outlet, or a proving unit. None at hand: this bay stays closed.
-step-live-source-dc = For DC: a battery.
-step-live-key = It reads live
-step-live-where = Which source?
-step-read-question = { $pair }: what does the meter show?
-step-read-limit = { $supply }: dead below { $limit } (our rule).
-step-read-key = Enter reading
-step-except-question = “{ $set }” has no switch upstream. Go on while it is live?
-step-except-rule = Only below 50 V DC, with a reason. Else look only.
-step-except-look-only = Look only
-step-except-key = Go on, knowingly
+step-prove-title = Compartimiento { $bay }: compruebe ausencia de tensión, { $supply }
+step-prove-anew = Compruebe otra vez: { $why }.
+step-prove-found-live = Un conductor tiene tensión. Halle qué lo alimenta, córtelo y compruebe otra vez.
+step-live-before = Lea una fuente que se sabe con tensión.
+step-live-again = Lea otra vez la fuente conocida: ¿sigue funcionando el medidor?
+step-live-source-ac = Para CA: la toma de suministro o una unidad de comprobación. Sin ninguna a mano, este compartimiento queda cerrado.
+step-live-source-dc = Para CC: una batería.
+step-live-key = Marca tensión
+step-live-where = ¿Qué fuente?
+step-read-question = { $pair }: ¿qué marca el medidor?
+step-read-limit = { $supply }: sin tensión por debajo de { $limit } (regla nuestra).
+step-read-key = Anotar lectura
+step-except-question = “{ $set }” no tiene interruptor aguas arriba. ¿Seguir con tensión presente?
+step-except-rule = Solo con menos de 50 V CC, y con un motivo. Si no, solo mirar.
+step-except-look-only = Solo mirar
+step-except-key = Seguir, a sabiendas
 
 ## Points
 
-step-found-turned = Did it move?
-step-found-tug = Tug each conductor. Did it give?
-step-found-looked = Look, and tug. What did you find?
-step-found-how-far = How far did you turn it in?
-step-found-held-click = clicked, no turn
-step-found-moved-click = turned, then clicked
-step-found-held-tug = did not give
-step-found-moved-tug = gave a little
-step-found-looked-note = looked and tugged, nothing odd
-step-found-loose = moves by hand
-step-found-apart = conductor is out
-step-look-clear = Nothing to note
-step-look-trouble = Something there
-step-look-what = What is there?
-step-left-question = What did you do?
-step-left-set = Set to { $torque }
-step-left-remade = Remade
-step-left-out = Out of service
-step-left-how-out = How is it kept from being used?
-step-left-alone = Left as it is
+step-found-turned = ¿Se movió?
+step-found-tug = Jale cada conductor. ¿Cedió?
+step-found-looked = Mire y jale. ¿Cómo lo encontró?
+step-found-how-far = ¿Cuánto lo giró?
+step-found-held-click = hizo clic, sin giro
+step-found-moved-click = giró y luego hizo clic
+step-found-held-tug = no cedió
+step-found-moved-tug = cedió un poco
+step-found-looked-note = visto y jalado, nada raro
+step-found-loose = se mueve con la mano
+step-found-apart = el conductor está fuera
+step-look-clear = Sin novedad
+step-look-trouble = Hay algo
+step-look-what = ¿Qué hay?
+step-left-question = ¿Qué hizo?
+step-left-set = Ajustado a { $torque }
+step-left-remade = Rehecho
+step-left-out = Fuera de servicio
+step-left-how-out = ¿Cómo se impide que se use?
+step-left-alone = Quedó como está
 
 ## Power back
 
-step-power-title = Bring power back
-step-power-question = Covers on, nobody at a bay?
-step-power-order = DC first, then the supply measured, then shore, then one load at a time.
-step-power-key = Begin
-step-measure-where = Where? (a place that needs no cover off)
-step-measure-works = Works
-step-measure-fails = Does not
-step-measure-not = Not measured
-step-unsafe-question = Not safe to go on. Do this first, then measure again.
-step-unsafe-shore-away = Shore is away
-step-end-title = The end of the walk
-step-end-question = Done?
-step-end-tools = Click tools backed off to their lowest setting. Gas open last, detector alive.
-step-end-key = End the walk
-step-stopped-title = Stopped
-step-stopped-question = Go on where it stopped? Each bay is proved again before it is touched.
-step-stopped-key = Go on
+step-power-title = Devolver la energía
+step-power-question = ¿Tapas puestas, nadie en un compartimiento?
+step-power-order = Primero CC, luego medir el suministro, luego la toma externa, luego una carga a la vez.
+step-power-key = Empezar
+step-measure-where = ¿Dónde? (un lugar que no exija quitar tapas)
+step-measure-works = Funciona
+step-measure-fails = No funciona
+step-measure-not = Sin medir
+step-unsafe-question = No es seguro seguir. Haga esto primero y mida otra vez.
+step-unsafe-shore-away = La toma externa está cortada
+step-end-title = El final del recorrido
+step-end-question = ¿Terminado?
+step-end-tools = Herramientas de clic al valor más bajo. Gas abierto al final, detector funcionando.
+step-end-key = Terminar el recorrido
+step-stopped-title = Detenido
+step-stopped-question = ¿Seguir donde se detuvo? Cada compartimiento se comprueba otra vez antes de tocarlo.
+step-stopped-key = Seguir
 
 ## Cautions of single steps
 
-caution-shore = Coach main off, supply breaker off, unplug. Keep the plug in hand or locked.
-caution-battery-back = Polarity proved first. Precharge the maker's way; negative last. It arcs: face away.
-caution-shore-back = Branch breakers off. Plug in, supply breaker on. Don't touch the body before it is measured.
-caution-ac-back = One AC source at a time. See it transfer, and no other way round.
-caution-dc-back = After its battery, under no load.
-caution-supply-outlet = Live parts: qualified person only. Shrouded probes, one hand; or read a fixed display, or note “not measured”.
-caution-excepted = Live by exception here: { $set }, { $device }. One hand, insulated tool.
+caution-shore = Interruptor principal del vehículo abajo, el de la toma abajo, desenchufe. Enchufe en la mano o bajo llave.
+caution-battery-back = Polaridad comprobada primero. Precargue como dice el fabricante; negativo al final. Hace arco: aleje la cara.
+caution-shore-back = Interruptores de ramal abajo. Enchufe, suba el de la toma. No toque la carrocería antes de medirla.
+caution-ac-back = Una fuente de CA a la vez. Véala transferir, y ninguna otra vía.
+caution-dc-back = Después de su batería, sin carga.
+caution-supply-outlet = Con tensión: solo persona calificada. Puntas protegidas, una mano; o lea un indicador fijo, o anote “sin medir”.
+caution-excepted = Con tensión por excepción: { $set }, { $device }. Una mano, herramienta aislada.
 
 ## Rigs
 
-rigs-empty = No rig is in this logbook yet. Start from a layout close to yours, or load your own rig files.
-rigs-walk-open = a walk is open
-rigs-no-such = There is no rig “{ $name }” in this logbook. Name one of those that the list shows.
-rigs-several = Several rigs are in this logbook. Name the one you mean.
-rig-points = { $total } points
-rig-points-done = { $done } of { $total } points
-rig-moved = { $moved } moved, { $loose } loose, { $apart } apart
+rigs-empty = Aún no hay vehículos en esta bitácora. Empiece desde un modelo parecido al suyo, o cargue sus archivos.
+rigs-walk-open = hay un recorrido abierto
+rigs-no-such = No hay vehículo “{ $name }” en esta bitácora. Nombre uno de la lista.
+rigs-several = Hay varios vehículos en esta bitácora. Nombre el que quiere.
+rig-points = { $total } puntos
+rig-points-done = { $done } de { $total } puntos
+rig-moved = { $moved } se movieron, { $loose } flojos, { $apart } con cable fuera
 rig-findings =
     { $count ->
-        [0] No open findings.
-        [one] One open finding.
-       *[other] { $count } open findings.
+        [0] Sin hallazgos abiertos.
+        [one] Un hallazgo abierto.
+       *[other] { $count } hallazgos abiertos.
     }
 
 ## Result, findings, due
 
-result-open = This walk is open.
-result-whole = Gone through to the end.
-result-early = Ended early: { $why }
-result-moved = { $point }: { $found }; left: { $left }
-findings-no-day = “{ $found }” is no day. Expected is year, month and day, such as 2027-04-30.
-findings-no-such = There is no finding number { $number }. The list shows the numbers.
-findings-by = until { $date }
-due-words = Next walk due { $date } ({ $reason }).
-due-second-look = Second look at what was set or remade, from { $date } or after 50 miles: { $points }.
+result-open = Este recorrido está abierto.
+result-whole = Recorrido hasta el final.
+result-early = Terminado antes: { $why }
+result-moved = { $point }: { $found }; quedó: { $left }
+findings-no-day = “{ $found }” no es un día. Se espera año, mes y día, como 2027-04-30.
+findings-no-such = No hay hallazgo número { $number }. La lista muestra los números.
+findings-by = hasta el { $date }
+due-words = Próximo recorrido: { $date } ({ $reason }).
+due-second-look = Segunda revisión de lo ajustado o rehecho, desde el { $date } o después de 80 km: { $points }.
 
 ## What was noted
 
-told-recorded = Noted.
-told-dead = Dead.
-told-live = LIVE. The bay is locked again. Could be fed by: { $sources }. Hands out, find the source, take it away, prove again.
-told-clock-back = The clock of this machine stands before that of an earlier entry. Noted as it is, and marked.
-told-lapse = Earlier proofs no longer count: { $why }.
-told-finding = Finding: { $what }
-told-struck = Undone.
+told-recorded = Anotado.
+told-dead = Sin tensión.
+told-live = CON TENSIÓN. El compartimiento queda bloqueado otra vez. Puede alimentarlo: { $sources }. Manos fuera, halle la fuente, córtela y compruebe otra vez.
+told-clock-back = El reloj de esta máquina está antes de una entrada anterior. Se anota así, con una marca.
+told-lapse = Las pruebas anteriores ya no valen: { $why }.
+told-finding = Hallazgo: { $what }
+told-struck = Deshecho.
 
 ## Torque by hand
 
-torque-tool-fits = { $tool }: set to { $torque }.
+torque-tool-fits = { $tool }: ponga { $torque }.
 
 ## Checking the logbook
 
-verify-whole = { $entries } entries fit together. Newest digest { $digest }.
-verify-broken = Entry { $seq } does not fit: { $why }. What stands before it is sound. Keep the file and restore the last backup beside it.
-verify-chain = The chain tells of accident and clumsy change, not of a forger who has the file.
+verify-whole = { $entries } entradas concuerdan. Última huella { $digest }.
+verify-broken = La entrada { $seq } no concuerda: { $why }. Lo anterior está sano. Conserve el archivo y restaure al lado la última copia.
+verify-chain = La cadena delata accidentes y cambios torpes, no a un falsificador que tenga el archivo.
 
 ## Points and the book
 
-point-landed = { $landed } landed of { $allowed } allowed
-book-added = { $code } is in the book.
-book-changed = { $code } is changed in the book.
-book-nothing = Nothing in the book changes by that.
-book-no-code = There is no record with the code { $code } in this rig.
-book-no-equals = “{ $found }” is no setting. Expected is a name, an equals sign and a value, such as torque=45 lbf.in.
+point-landed = { $landed } conectados de { $allowed } permitidos
+book-added = { $code } está en el libro.
+book-changed = { $code } se cambió en el libro.
+book-nothing = Con eso nada cambia en el libro.
+book-no-code = No hay registro con el código { $code } en este vehículo.
+book-no-equals = “{ $found }” no es un ajuste. Se espera nombre, signo igual y valor, como torque=45 lbf.in.
 
 ## Scripts
 
-script-at = Line { $line }: { $what }
-script-head = This is no head of a script ({ $found }). Expected is such as { "{" }"script": 1, "seed": "my-walk"{ "}" }.
-script-newer = The script has version { $found }; versions up to 1 are read here. Use a newer version of this program.
-script-line = This line is no act ({ $found }). The list of acts stands in docs/scripts.md.
-script-order = The time of this line is before that of an earlier line. A script's lines stand in the order of their times.
-script-no-code = Nothing in this rig is called “{ $code }”. Use a code of the rig.
-script-missing = This act can't be made of what stands here: look at { $field }.
-script-file = A file that this line names can't be used ({ $found }).
-script-not-refused = This line is marked as one that the rules refuse, and they did not. Take the mark away or mend the line.
+script-at = Línea { $line }: { $what }
+script-head = Esto no es encabezado de un guion ({ $found }). Se espera algo como { "{" }"script": 1, "seed": "my-walk"{ "}" }.
+script-newer = El guion tiene versión { $found }; aquí se leen versiones hasta 1. Use una versión más nueva de este programa.
+script-line = Esta línea no es un paso ({ $found }). La lista de pasos está en docs/scripts.md.
+script-order = La hora de esta línea es anterior a la de otra previa. Las líneas de un guion van en orden de hora.
+script-no-code = Nada en este vehículo se llama “{ $code }”. Use un código del vehículo.
+script-missing = Con lo que está aquí no se puede hacer este paso: revise { $field }.
+script-file = Un archivo que esta línea nombra no se puede usar ({ $found }).
+script-not-refused = Esta línea está marcada como una que las reglas rechazan, y no la rechazaron. Quite la marca o corrija la línea.
 
 ## Replaying a script
 
-replay-refused = Line { $line } is refused, as it should be: { $why }
-replay-start = The walk begins.
-replay-away = Away: { $name }
-replay-open = Open: bay { $name }
-replay-close = Closed: bay { $name }
-replay-power = Power comes back.
-replay-back = Back: { $name }
-replay-pause = Stopped for now.
-replay-resume = Gone on.
-replay-undo = Undone.
-replay-left = Set right: { $name }
-replay-end = The walk ends.
+replay-refused = La línea { $line } se rechaza, como debe ser: { $why }
+replay-start = Empieza el recorrido.
+replay-away = Cortada: { $name }
+replay-open = Abierto: compartimiento { $name }
+replay-close = Cerrado: compartimiento { $name }
+replay-power = Vuelve la energía.
+replay-back = Conectada: { $name }
+replay-pause = Detenido por ahora.
+replay-resume = Se siguió.
+replay-undo = Deshecho.
+replay-left = Corregido: { $name }
+replay-end = Termina el recorrido.
 replay-other = { $name }
-try-begin = A sample rig, its whole walk replayed from a script, in the folder { $folder }.
-try-end = Look around: baywalk --store { $folder } rig, findings, due, verify; and open the report in a browser.
+try-begin = Un vehículo de muestra, con todo su recorrido repetido desde un guion, en la carpeta { $folder }.
+try-end = Para ver más: baywalk --store { $folder } rig, findings, due, verify; y abra el informe en un navegador.
 
 ## Lists of the result
 
-result-out-of-service = Stays out of service:
-result-not-judged = Not judged ({ $count }):
-result-alive = Alive now:
-result-had-moved = What had moved, and how it was left:
-result-findings = Open findings ({ $count }):
+result-out-of-service = Queda fuera de servicio:
+result-not-judged = Sin evaluar ({ $count }):
+result-alive = Con tensión ahora:
+result-had-moved = Lo que se había movido, y cómo quedó:
+result-findings = Hallazgos abiertos ({ $count }):
 
 ## Starting, reporting, layouts
 
-start-somebody = somebody
-report-none = This rig has not been walked yet. Start with: baywalk walk.
-layout-sample-motorhome = an invented 50 A motorhome, whole
-layout-sample-trailer = an invented 30 A trailer, whole
-layout-starter-motorhome-50a = to start a 50 A motorhome from
-layout-starter-trailer-30a = to start a 30 A trailer from
-layout-starter-van-dc = to start a van without AC from
-book-no-column = There is no column “{ $found }” in the table of points. docs/rig-files.md lists them.
-torque-no-terminal = A look has no torque. Describe a terminal: its role and fastening at least.
+start-somebody = alguien
+report-none = Este vehículo aún no se ha recorrido. Empiece con: baywalk walk.
+layout-sample-motorhome = una casa rodante inventada de 50 A, completa
+layout-sample-trailer = un remolque inventado de 30 A, completo
+layout-starter-motorhome-50a = para empezar una casa rodante de 50 A
+layout-starter-trailer-30a = para empezar un remolque de 30 A
+layout-starter-van-dc = para empezar una furgoneta sin CA
+book-no-column = No hay columna “{ $found }” en la tabla de puntos. docs/rig-files.md las enumera.
+torque-no-terminal = Una revisión visual no tiene torque. Describa una terminal: al menos su role y fastening.

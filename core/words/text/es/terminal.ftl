@@ -12,3 +12,47 @@ terminal-command-findings = Hallazgos abiertos y lo decidido
 terminal-command-report = Escribe el informe de un recorrido
 terminal-command-verify = Revisa todo el registro
 terminal-command-calc = Un cálculo: entra JSON, sale JSON
+
+## Commands, values and options, added with the shell
+
+terminal-command-note = Anota el odómetro
+terminal-exit-codes = Códigos de salida: 0 hecho, 1 inesperado, 2 lo escrito o leído no sirve, 3 las reglas lo rechazan, 4 no existe, 5 sin espacio, 6 otro proceso tiene la bitácora, 7 versión más nueva, 8 dañado.
+terminal-torque-fields = Un punto de un vehículo por su código (F8), o una terminal por las columnas de points.csv: role=power fastening=pressure_screw drives=slotted "wire=6 AWG". docs/rig-files.md las enumera.
+terminal-rig-layouts = Enumera los modelos para empezar
+terminal-rig-start = Empieza un vehículo propio desde un modelo
+terminal-rig-load = Carga un vehículo desde sus dos archivos
+terminal-rig-amend = Pone un vehículo como dicen sus dos archivos; los registros que ya no están se retiran
+terminal-rig-write = Escribe un vehículo en sus dos archivos
+terminal-rig-add = Agrega una fuente, compartimiento, dispositivo, punto o herramienta, también en un recorrido
+terminal-rig-change = Cambia lo anotado de un registro
+terminal-rig-retire = Retira un registro; su pasado queda
+terminal-findings-decide = Decide sobre un hallazgo
+terminal-argument-layout = Un modelo de la lista
+terminal-argument-name = Cómo llama usted al vehículo
+terminal-argument-toml = El archivo del vehículo
+terminal-argument-csv = El archivo de sus puntos
+terminal-argument-folder = La carpeta donde escribir
+terminal-argument-record = Qué agregar
+terminal-argument-code = El código del registro, como F8
+terminal-argument-fields = Campos como nombre=valor
+terminal-argument-odometer = La lectura y su unidad, como "41230 mi"
+terminal-argument-out = El archivo que se escribe
+terminal-argument-number = El número del hallazgo en la lista
+terminal-argument-decision = mended, licensed, ourselves, next_walk o accepted
+terminal-argument-calc = El nombre de un cálculo; sin nombre se enumeran
+terminal-option-folder = La carpeta para su bitácora e informe
+terminal-option-person = Quién recorre
+terminal-option-bays = Solo algunos compartimientos, por sus códigos
+terminal-option-second-look = Solo lo que el último recorrido ajustó o rehizo
+terminal-option-script = Repite un guion de pasos, un objeto JSON por línea
+terminal-option-walk = Un recorrido por su identificador; si falta, el último
+terminal-option-by = El día hasta el que debe estar hecho
+terminal-option-note = Una nota
+terminal-option-rig = El vehículo por su nombre
+terminal-option-schema = Muestra los esquemas JSON de lo que entra y sale
+terminal-cant-read = No se puede leer { $path } ({ $why }). Revise su nombre y lugar.
+terminal-cant-write = No se puede escribir { $path } ({ $why }). Elija otro lugar, o libere espacio.
+terminal-written = Escrito: { $path }
+terminal-report-written = Informe: { $path }
+terminal-kept = Todo lo anotado se conserva. El mismo comando sigue en esta tarjeta.
+report-no-walk-id = “{ $found }” no nombra un recorrido. Omítalo para tomar el último.

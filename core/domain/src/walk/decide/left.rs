@@ -3,7 +3,8 @@
 use super::{Deciding, found, gate, said};
 use crate::finding::{About, FindingKind};
 use crate::ids::{PointId, ToolId};
-use crate::torque::Action;
+use crate::rig::Tool;
+use crate::torque::{Action, setting};
 use crate::units::{Stated, TorqueUnit};
 use crate::walk::{AloneWhy, AsFound, AsLeft, PointRecord, Refusal, Shown, WalkState};
 
@@ -34,13 +35,14 @@ impl Deciding<'_> {
             AsLeft::Alone(why) => alone(id, *why, &grade.found)?,
             AsLeft::Set { torque, tool } => {
                 self.may_set(walk, id, record, advice.action)?;
-                self.by_tool(*tool)?;
-                off_figure(torque, figure)
+                let tool = self.by_tool(*tool)?;
+                off_figure(torque, figure, tool)
             }
             AsLeft::Remade { set } => {
                 let (torque, tool) = set.as_ref().map(|(torque, tool)| (torque, *tool)).unzip();
-                tool.map_or(Ok(()), |tool| self.by_tool(tool))?;
-                torque.and_then(|torque| off_figure(torque, figure))
+                let tool = tool.map(|tool| self.by_tool(tool)).transpose()?;
+                let pair = torque.zip(tool);
+                pair.and_then(|(torque, tool)| off_figure(torque, figure, tool))
             }
             AsLeft::OutOfService { how } => {
                 said(how)?;
@@ -81,9 +83,9 @@ impl Deciding<'_> {
         }
     }
 
-    fn by_tool(&self, tool: ToolId) -> Result<(), Refusal> {
+    fn by_tool(&self, tool: ToolId) -> Result<&Tool, Refusal> {
         let known = self.book()?.tool(tool).filter(|tool| !tool.retired);
-        known.map(|_| ()).ok_or(Refusal::NoTool)
+        known.ok_or(Refusal::NoTool)
     }
 }
 
@@ -98,11 +100,18 @@ fn alone(point: PointId, why: AloneWhy, found: &AsFound) -> Result<Option<Findin
     }
 }
 
+/// Whether a joint was set to something else than the figure, or than the step of the tool's scale
+/// at or below it.
 fn off_figure(
     torque: &Stated<TorqueUnit>,
     figure: Option<&Stated<TorqueUnit>>,
+    tool: &Tool,
 ) -> Option<FindingKind> {
+    let step = |figure| setting(tool, figure, None).ok().map(|setting| setting.at);
+    let meant = |figure| {
+        found::same(torque, figure) || step(figure).is_some_and(|at| found::same(torque, &at))
+    };
     figure
-        .filter(|figure| !found::same(torque, figure))
+        .filter(|figure| !meant(figure))
         .map(|_| FindingKind::SetOffFigure)
 }

@@ -40,12 +40,12 @@ impl Deciding<'_> {
     ) -> Result<Shown, Refusal> {
         let (_, bay) = self.point(id)?;
         gate::open_bay(walk, bay)?;
-        let kind = match damage {
-            Damage::TooMany => FindingKind::TooManyConductors,
-            _ => FindingKind::Damaged,
-        };
+        let (kind, about) = (damage.finding(), About::Point(id));
+        let mut raised = walk.findings.iter();
+        let known = raised.any(|raised| raised.kind == kind && raised.about == about);
+        let new = (!known).then(|| self.raise(kind, about));
         Ok(Shown {
-            findings: vec![self.raise(kind, About::Point(id))],
+            findings: new.into_iter().collect(),
             ..Shown::default()
         })
     }

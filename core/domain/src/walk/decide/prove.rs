@@ -91,7 +91,8 @@ impl Deciding<'_> {
         let book = self.book()?;
         let bay = book.bay(device.bay).ok_or(Refusal::NotInBook("bay"))?;
         let reach = |source: &&crate::rig::Source| {
-            bay.fed_by.contains(&source.id) || device.unswitched.contains(&source.code)
+            let named = bay.fed_by.contains(&source.id) || device.unswitched.contains(&source.code);
+            named && source.supply == SupplyKind::Dc
         };
         for source in book.live_sources().filter(reach) {
             let away = matches!(walk.away.get(&source.id), Some(Away::Isolated(_)));
@@ -100,9 +101,6 @@ impl Deciding<'_> {
                 None => return Err(Refusal::NoException(NoException::NotNoted)),
                 Some(highest) if highest.quantity().volts().abs() >= EXCEPTION_BELOW => {
                     return Err(Refusal::NoException(NoException::TooHigh));
-                }
-                Some(_) if source.supply == SupplyKind::Ac => {
-                    return Err(Refusal::NoException(NoException::Ac));
                 }
                 Some(_) => {}
             }
