@@ -80,7 +80,8 @@ step-read-limit = { $supply }: dead below { $limit } (our rule).
 step-read-key = Enter reading
 step-except-question = “{ $set }” has no switch upstream. Go on while it is live?
 step-except-rule = Only below 50 V DC, with a reason. Else look only.
-step-except-look-only = Look only
+step-look-only = Look only
+step-look-only-at = { $point }, no hand, no tool
 step-except-key = Go on, knowingly
 
 ## Points

@@ -80,7 +80,8 @@ step-read-limit = { $supply }: sin tensión por debajo de { $limit } (regla nues
 step-read-key = Anotar lectura
 step-except-question = “{ $set }” no tiene interruptor aguas arriba. ¿Seguir con tensión presente?
 step-except-rule = Solo con menos de 50 V CC, y con un motivo. Si no, solo mirar.
-step-except-look-only = Solo mirar
+step-look-only = Solo mirar
+step-look-only-at = { $point }, sin manos ni herramientas
 step-except-key = Seguir, a sabiendas
 
 ## Points

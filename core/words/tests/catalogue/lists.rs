@@ -1,7 +1,6 @@
 //! Every member of every coded list has a text in both languages, and no list is forgotten.
 
-mod common;
-
+use crate::tree;
 use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
@@ -116,7 +115,7 @@ fn columns() -> BTreeSet<String> {
         .filter(|table| TorqueUnit::from_code(table.head().unit).is_ok())
         .flat_map(|table| table.columns().iter().skip(1).copied())
         .filter(|column| !not_figures.contains(column))
-        .map(|column| common::key("table-column", column))
+        .map(|column| tree::key("table-column", column))
         .collect()
 }
 
@@ -144,7 +143,7 @@ fn the_theme_of_codes_holds_the_lists_and_nothing_else() {
     let mut expected: BTreeMap<String, &str> = BTreeMap::new();
     for list in lists() {
         for code in &list.codes {
-            let key = common::key(list.name, code);
+            let key = tree::key(list.name, code);
             let twice = expected.insert(key.clone(), code);
             assert_eq!(twice, None, "two members share the key {key}");
         }
@@ -152,7 +151,7 @@ fn the_theme_of_codes_holds_the_lists_and_nothing_else() {
     let mut expected: BTreeSet<String> = expected.into_keys().collect();
     expected.extend(columns());
     for language in ["en", "es"] {
-        let found: BTreeSet<String> = common::theme(language, "codes").into_keys().collect();
+        let found: BTreeSet<String> = tree::theme(language, "codes").into_keys().collect();
         let missing: Vec<_> = expected.difference(&found).collect();
         let unused: Vec<_> = found.difference(&expected).collect();
         assert!(missing.is_empty(), "{language}: no text for {missing:?}");
@@ -164,16 +163,16 @@ fn the_theme_of_codes_holds_the_lists_and_nothing_else() {
 #[test]
 fn no_list_of_the_domain_is_forgotten() {
     let mut declared = BTreeSet::new();
-    for (_, source) in common::sources("core/domain/src") {
+    for (_, source) in tree::sources("core/domain/src") {
         for line in source.lines().map(str::trim_start) {
             let named = line.split_once(" as \"").and_then(|(type_name, rest)| {
                 let plain = type_name.chars().all(char::is_alphanumeric);
                 plain.then(|| rest.split_once('"')).flatten()
             });
-            if let Some((name, rest)) = named {
-                if rest.trim_start().starts_with('{') {
-                    declared.insert(name.to_owned());
-                }
+            if let Some((name, rest)) = named
+                && rest.trim_start().starts_with('{')
+            {
+                declared.insert(name.to_owned());
             }
             if let Some((_, rest)) = line.split_once(") as \"") {
                 declared.extend(rest.split_once('"').map(|(name, _)| name.to_owned()));
