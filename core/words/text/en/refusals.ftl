@@ -61,3 +61,8 @@ refusal-what-device = device
 refusal-what-point = point
 refusal-what-tool = tool
 refusal-what-record = record
+
+## Refusals of the screens themselves
+
+refused-no-walk = No walk is open for this rig. Start a walk first.
+refused-not-in-book = That is not in use in this rig's book. Choose one from the list, or add it first.

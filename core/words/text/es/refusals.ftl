@@ -61,3 +61,8 @@ refusal-what-device = dispositivo
 refusal-what-point = punto
 refusal-what-tool = herramienta
 refusal-what-record = registro
+
+## Refusals of the screens themselves
+
+refused-no-walk = No hay un recorrido abierto para este vehículo. Empiece uno primero.
+refused-not-in-book = Eso no está en uso en el libro del vehículo. Elija de la lista, o agréguelo primero.
