@@ -68,7 +68,7 @@ impl Words {
                 .filter(|_| sets(advice))
                 .map(|target| self.set(target)),
             basis: target.map_or_else(
-                || self.say("advice-no-figure"),
+                || self.without_figure(advice),
                 |target| self.basis(&target.basis),
             ),
             others: advice
@@ -112,6 +112,15 @@ impl Words {
     #[must_use]
     pub fn cautions(&self, cautions: &[Caution]) -> Vec<String> {
         cautions.iter().map(|caution| self.code(*caution)).collect()
+    }
+
+    /// What stands in the place of a basis: a figure is wanted and not known, or none belongs here.
+    fn without_figure(&self, advice: &Advice) -> String {
+        self.say(if advice.missing.is_empty() {
+            "advice-no-torque"
+        } else {
+            "advice-no-figure"
+        })
     }
 
     fn check(&self, advice: &Advice) -> Option<String> {

@@ -13,6 +13,7 @@ advice-basis-document = From the maker's document: { $source }
 advice-basis-table = From { $table }: row { $row }, { $column }. Known: { $known }.
 advice-basis-calculation = Calculated, T = K·D·F: K { $factor }, D { $diameter } mm, F { $preload } N (75 % of proof stress). K from { $least } to { $most } gives { $low } to { $high }. It is not the maker's figure.
 advice-no-figure = No figure can be trusted here.
+advice-no-torque = Not tightened to a torque.
 advice-missing = To settle it: { $what }.
 advice-other = To compare, not to set by: { $torque }. { $basis }
 

@@ -10,9 +10,10 @@ advice-question-look = ¿Qué ve?
 advice-set = AJUSTE A { $target }, un solo jalón parejo.
 advice-basis-label = De la etiqueta de la pieza: { $source }
 advice-basis-document = Del documento del fabricante: { $source }
-advice-basis-table = De { $table }: fila { $row }, { $column }. Conocido: { $known }.
+advice-basis-table = Según { $table }: fila { $row }, { $column }. Conocido: { $known }.
 advice-basis-calculation = Calculado, T = K·D·F: K { $factor }, D { $diameter } mm, F { $preload } N (75 % de la tensión de prueba). Con K de { $least } a { $most } da de { $low } a { $high }. No es el valor del fabricante.
 advice-no-figure = Aquí no hay un valor confiable.
+advice-no-torque = No se aprieta a un torque.
 advice-missing = Para resolverlo: { $what }.
 advice-other = Para comparar, no para ajustar: { $torque }. { $basis }
 
