@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 /// [`Problem`] where it can't be opened.
 pub(crate) fn open(words: &Words, matches: &ArgMatches) -> Result<Core, Problem> {
     let named = matches.get_one::<PathBuf>("store").cloned();
-    Core::open(&named.unwrap_or_else(of_user), words.clone())
+    Core::open(&named.unwrap_or_else(of_user), *words)
 }
 
 /// The folder for a user's own data, where the environment tells one; else a folder here.

@@ -21,25 +21,25 @@ pub fn amend(
     toml: &NamedText<'_>,
     csv: &NamedText<'_>,
 ) -> Result<Vec<Told>, Problem> {
-    let changes = changes(core, rig, toml, csv)?;
+    let ids = ActId::new(core.logbook.new_id());
+    let changes = changes(core, rig, (toml, csv), ids)?;
     changes
         .into_iter()
         .map(|change| core.act(rig, Act::Book(change)))
         .collect()
 }
 
-/// The changes that bring a rig's book to what its two files say.
+/// The changes that bring a rig's book to what its two files say; `ids` names the records they add.
 ///
 /// # Errors
 /// [`Problem`] with every fault of the files, or where there is no such rig.
 pub fn changes(
     core: &Core,
     rig: RigId,
-    toml: &NamedText<'_>,
-    csv: &NamedText<'_>,
+    (toml, csv): (&NamedText<'_>, &NamedText<'_>),
+    ids: ActId,
 ) -> Result<Vec<BookChange>, Problem> {
     let old = core.logbook.book(rig)?;
-    let ids = ActId::new(core.logbook.new_id());
     Ok(difference(&old, files::read(core, toml, csv, ids)?))
 }
 

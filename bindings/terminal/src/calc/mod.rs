@@ -21,6 +21,7 @@ macro_rules! calculations {
 
 calculations! {
     bolt,
+    due,
     tool_setting,
     torque,
     wire,

@@ -13,7 +13,7 @@ const WALK: &str = include_str!("../../scripts/wren.jsonl");
 pub(super) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
     let here = PathBuf::from("baywalk-try");
     let folder = matches.get_one::<PathBuf>("folder").unwrap_or(&here);
-    let mut core = Core::open(folder, words.clone())?;
+    let mut core = Core::open(folder, *words)?;
     let shown = folder.display().to_string();
     out::line(&words.fill("try-begin", &[("folder", shown.as_str().into())]));
     let rig = replay::text_of(&mut core, WALK, Path::new(""), None)?;

@@ -40,12 +40,12 @@ pub(super) fn change(
             };
             whole(core, id, &text(toml)?, &text(csv)?)
         }
-        Written::Add { record, fields } => one(core, rig, |files| {
+        Written::Add { record, fields } => one(core, id, rig, |files| {
             rigfile::add(files, record, &pairs(fields))
         }),
         Written::Change { code, fields } => {
             let code = Code::parse(code).map_err(|fault| BookTrouble::Script(fault.into()))?;
-            one(core, rig, |files| {
+            one(core, id, rig, |files| {
                 rigfile::patch(files, &code, &pairs(fields))
             })
         }
@@ -67,6 +67,7 @@ fn whole(core: &Core, id: ActId, toml: &str, csv: &str) -> Result<(RigId, Act), 
 /// The one change that a patch of the rig's files comes to.
 fn one(
     core: &Core,
+    id: ActId,
     rig: Option<RigId>,
     patch: impl FnOnce(&rigfile::Files) -> Result<rigfile::Files, rigfile::PatchFault>,
 ) -> Result<(RigId, Act), BookTrouble> {
@@ -77,8 +78,11 @@ fn one(
     let changes = book::changes(
         core,
         rig,
-        &named("rig.toml", &patched.toml),
-        &named("points.csv", &patched.csv),
+        (
+            &named("rig.toml", &patched.toml),
+            &named("points.csv", &patched.csv),
+        ),
+        id,
     )
     .map_err(BookTrouble::Told)?;
     match <[BookChange; 1]>::try_from(changes) {

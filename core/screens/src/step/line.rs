@@ -72,12 +72,13 @@ impl Here<'_> {
 
     /// How long the hands stay off a bay, by the longest wait of its sources that runs.
     ///
-    /// The end of a wait unlocks nothing; a start anew of the machine makes it run from the start.
+    /// The end of a wait unlocks nothing. After a start anew of the machine it runs from that start.
     pub(crate) fn hands_off(&self, bay: &Bay) -> Option<String> {
         let left = bay.fed_by.iter().filter_map(|source| {
             let wait = self.book.source(*source)?.wait.as_ref()?;
             let away = self.walk.away_at.get(source)?;
-            let passed = self.now.boot.seconds_since(&away.boot).unwrap_or(0);
+            let boot = &self.now.boot;
+            let passed = boot.seconds_since(&away.boot).unwrap_or(boot.seconds());
             (u64::from(wait.minutes) * 60)
                 .checked_sub(passed)
                 .filter(|left| *left > 0)

@@ -6,9 +6,9 @@ use crate::card::{Ask, Card, Count, Key};
 use crate::here::Here;
 use baywalk_domain::ids::{BayId, DeviceId, PointId};
 use baywalk_domain::isolation::{MeterKind, checks_of};
-use baywalk_domain::rig::{Check, SupplyKind};
+use baywalk_domain::rig::{Check, Point, SupplyKind};
 use baywalk_domain::units::VoltageUnit;
-use baywalk_domain::walk::{Act, AsFound, NotJudgedWhy};
+use baywalk_domain::walk::{Act, AsFound, NotJudgedWhy, PointRecord};
 
 pub(super) fn known_live(
     here: &Here<'_>,
@@ -51,7 +51,22 @@ pub(super) fn known_live(
             })
             .asking(volts(here)),
     );
+    let undone = here.first_undone(|point| here.book.bay_of(point) == Some(id));
+    look_only(here, &mut card, undone);
     Ok(card)
+}
+
+/// Offers to look only at a terminal, without a proof: no hand, no tool.
+fn look_only(here: &Here<'_>, card: &mut Card, point: Option<PointId>) {
+    let Some(point) = point else {
+        return;
+    };
+    let words = here.words;
+    let args = [("point", words.point_name(point, &here.book).into())];
+    card.keys.push(
+        Key::plain("look_only", words.say("step-look-only"))
+            .noted(words.fill("step-look-only-at", &args)),
+    );
 }
 
 /// Why an earlier proof of the bay no longer counts.
@@ -81,6 +96,12 @@ pub(super) fn known_live_act(
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
+    if key == "look_only" {
+        let here = typed.here;
+        let undone = here.first_undone(|point| here.book.bay_of(point) == Some(bay));
+        let found = AsFound::LookedAt { tugged: false };
+        return Ok(undone.map(|point| Act::Found { point, found }));
+    }
     if key != "live" {
         return Ok(None);
     }
@@ -173,28 +194,30 @@ pub(super) fn except_act(
             set: set.to_owned(),
             reason: typed.words(0),
         }),
-        "look_only" => first_unseen(here, device).map(|point| Act::Found {
-            point,
-            found: AsFound::NotJudged {
-                why: NotJudgedWhy::Alive,
-                note: String::new(),
-            },
-        }),
+        "look_only" => here
+            .first_undone(|point| point.device == device)
+            .map(|point| Act::Found {
+                point,
+                found: AsFound::NotJudged {
+                    why: NotJudgedWhy::Alive,
+                    note: String::new(),
+                },
+            }),
         _ => None,
     }
 }
 
-/// The first terminal of a device that nothing was noted at.
-fn first_unseen(here: &Here<'_>, device: DeviceId) -> Option<PointId> {
-    let bay = here.book.device(device)?.bay;
-    let points = here.book.points_of(bay).into_iter();
-    points
-        .filter(|point| point.device == device && point.terminal().is_some())
-        .find(|point| {
-            !here
-                .walk
-                .point(point.id)
-                .is_some_and(baywalk_domain::walk::PointRecord::is_done)
-        })
-        .map(|point| point.id)
+impl Here<'_> {
+    /// The first terminal of the book, by bays and codes, that fits and is not gone through.
+    fn first_undone(&self, fits: impl Fn(&Point) -> bool) -> Option<PointId> {
+        let done = |id| self.walk.point(id).is_some_and(PointRecord::is_done);
+        let points = self
+            .walk
+            .points_to_do(&self.book, &self.unsettled)
+            .into_iter();
+        points
+            .filter(|point| point.terminal().is_some() && fits(point) && !done(point.id))
+            .map(|point| point.id)
+            .next()
+    }
 }
