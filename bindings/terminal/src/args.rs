@@ -28,52 +28,52 @@ pub(crate) fn command(words: &Words) -> Command {
         )
         .subcommand(rig(words))
         .subcommand(walk(words))
-        .subcommand(
-            Command::new("note")
-                .about(say("terminal-command-note"))
-                .arg(
-                    Arg::new("odometer")
-                        .required(true)
-                        .help(say("terminal-argument-odometer")),
-                )
-                .arg(of_rig(words)),
-        )
-        .subcommand(
-            Command::new("torque")
-                .about(say("terminal-command-torque"))
-                .after_help(say("terminal-torque-fields"))
-                .arg(fields(words))
-                .arg(of_rig(words)),
-        )
+        .subcommand(note(words))
+        .subcommand(torque(words))
         .subcommand(
             Command::new("due")
                 .about(say("terminal-command-due"))
                 .arg(of_rig(words)),
         )
         .subcommand(findings(words))
-        .subcommand(
-            Command::new("report")
-                .about(say("terminal-command-report"))
-                .arg(
-                    Arg::new("out")
-                        .required(true)
-                        .value_parser(value_parser!(PathBuf))
-                        .help(say("terminal-argument-out")),
-                )
-                .arg(
-                    Arg::new("walk")
-                        .long("walk")
-                        .help(say("terminal-option-walk")),
-                )
-                .arg(of_rig(words)),
-        )
+        .subcommand(report(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
-        .subcommand(
-            Command::new("calc")
-                .about(say("terminal-command-calc"))
-                .arg(Arg::new("name").help(say("terminal-argument-calc")))
-                .arg(flag("schema", words, "terminal-option-schema")),
-        )
+        .subcommand(calc(words))
+}
+
+fn note(words: &Words) -> Command {
+    let odometer = Arg::new("odometer").required(true);
+    Command::new("note")
+        .about(words.say("terminal-command-note"))
+        .arg(odometer.help(words.say("terminal-argument-odometer")))
+        .arg(of_rig(words))
+}
+
+fn torque(words: &Words) -> Command {
+    Command::new("torque")
+        .about(words.say("terminal-command-torque"))
+        .after_help(words.say("terminal-torque-fields"))
+        .arg(fields(words))
+        .arg(of_rig(words))
+}
+
+fn report(words: &Words) -> Command {
+    let out = Arg::new("out")
+        .required(true)
+        .value_parser(value_parser!(PathBuf));
+    let walk = Arg::new("walk").long("walk");
+    Command::new("report")
+        .about(words.say("terminal-command-report"))
+        .arg(out.help(words.say("terminal-argument-out")))
+        .arg(walk.help(words.say("terminal-option-walk")))
+        .arg(of_rig(words))
+}
+
+fn calc(words: &Words) -> Command {
+    Command::new("calc")
+        .about(words.say("terminal-command-calc"))
+        .arg(Arg::new("name").help(words.say("terminal-argument-calc")))
+        .arg(flag("schema", words, "terminal-option-schema"))
 }
 
 fn rig(words: &Words) -> Command {

@@ -1,11 +1,8 @@
 //! The rules of the walk, tried as a person would: what is refused, and why.
-#![allow(
+#![expect(
     clippy::unwrap_used,
     clippy::panic,
-    clippy::expect_used,
-    clippy::indexing_slicing,
-    missing_docs,
-    unreachable_pub
+    reason = "a test that can't go on stops with the reason"
 )]
 
 mod rehearsal;

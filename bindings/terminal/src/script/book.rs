@@ -1,8 +1,8 @@
 //! Acts of a script that change the book, read as the rig's files are.
 
 use super::ScriptFault;
-use super::act::Written;
 use super::line::Script;
+use super::written::Written;
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::rig::{Book, BookChange, Code};
 use baywalk_domain::walk::Act;

@@ -1,7 +1,7 @@
 //! The lines of a script, as they are read.
 
 use super::ScriptFault;
-use super::act::Written;
+use super::written::Written;
 use baywalk_domain::ids::ActId;
 use baywalk_domain::moment::{Boot, Moment};
 use chrono::{DateTime, FixedOffset};

@@ -5,6 +5,7 @@
 //! seed and the number of the line, so that a replay that was cut off goes on where it stopped and
 //! two replays give the same ledger.
 
+mod about;
 mod act;
 mod book;
 mod bring;
@@ -12,6 +13,7 @@ mod fault;
 mod found;
 mod line;
 mod run;
+mod written;
 
 pub(crate) use fault::ScriptFault;
 pub(crate) use line::Script;

@@ -5,7 +5,7 @@ use super::{
 };
 use crate::ids::{ActId, BayId, PointId};
 use crate::isolation::{KnownLive, Lapse, Proof, Read};
-use crate::rig::Book;
+use crate::rig::{Book, SupplyKind};
 
 impl WalkState {
     /// Folds the entries of one walk, in order; struck ones are left out. `None` where no start
@@ -124,13 +124,12 @@ impl WalkState {
         match &entry.act {
             Act::Open { bay } => {
                 self.phase = Phase::AtBays;
-                self.bays.insert(
-                    *bay,
-                    BayWork {
-                        stage: BayStage::Open,
-                        ..BayWork::default()
-                    },
-                );
+                let stage = BayStage::Open;
+                let work = BayWork {
+                    stage,
+                    ..BayWork::default()
+                };
+                self.bays.insert(*bay, work);
             }
             Act::KnownLive {
                 bay,
@@ -144,20 +143,7 @@ impl WalkState {
                     volts: volts.clone(),
                     at: entry.at.clone(),
                 };
-                let proofs = &mut self.work(*bay).proofs;
-                let running = proofs.iter_mut().find(|proof| {
-                    proof.supply == *supply && proof.is_running() && !proof.reads.is_empty()
-                });
-                match running {
-                    Some(proof) => proof.after = Some(known),
-                    None => proofs.push(Proof {
-                        supply: *supply,
-                        before: known,
-                        reads: Vec::new(),
-                        after: None,
-                        lapsed: None,
-                    }),
-                }
+                self.work(*bay).known_live(*supply, known);
             }
             Act::Read {
                 device,
@@ -170,14 +156,8 @@ impl WalkState {
                     volts: volts.clone(),
                     dead: entry.shown.dead.unwrap_or(false),
                 };
-                let Some(bay) = book.device(*device).map(|device| device.bay) else {
-                    return;
-                };
-                let mut proofs = self.work(bay).proofs.iter_mut().rev();
-                if let Some(proof) =
-                    proofs.find(|proof| proof.supply == check.supply && proof.is_running())
-                {
-                    proof.reads.push(read);
+                if let Some(device) = book.device(*device) {
+                    self.work(device.bay).read(read);
                 }
             }
             Act::Except {
@@ -185,12 +165,13 @@ impl WalkState {
                 set,
                 reason,
             } => {
-                if let Some(bay) = book.device(*device).map(|device| device.bay) {
-                    self.work(bay).exceptions.push(Exception {
-                        device: *device,
-                        set: set.clone(),
-                        reason: reason.clone(),
-                    });
+                let exception = Exception {
+                    device: *device,
+                    set: set.clone(),
+                    reason: reason.clone(),
+                };
+                if let Some(device) = book.device(*device) {
+                    self.work(device.bay).exceptions.push(exception);
                 }
             }
             _ => {}
@@ -240,6 +221,32 @@ impl WalkState {
     pub fn is_away(&self, source: crate::ids::SourceId) -> bool {
         matches!(self.away.get(&source), Some(Away::Isolated(_)))
             && !self.restored.contains(&source)
+    }
+}
+
+impl BayWork {
+    /// Ends the proof that runs, or begins a new one.
+    fn known_live(&mut self, supply: SupplyKind, known: KnownLive) {
+        let runs = |proof: &&mut Proof| {
+            proof.supply == supply && proof.is_running() && !proof.reads.is_empty()
+        };
+        match self.proofs.iter_mut().find(runs) {
+            Some(proof) => proof.after = Some(known),
+            None => self.proofs.push(Proof {
+                supply,
+                before: known,
+                reads: Vec::new(),
+                after: None,
+                lapsed: None,
+            }),
+        }
+    }
+
+    fn read(&mut self, read: Read) {
+        let runs = |proof: &&mut Proof| proof.supply == read.check.supply && proof.is_running();
+        if let Some(proof) = self.proofs.iter_mut().rev().find(runs) {
+            proof.reads.push(read);
+        }
     }
 }
 

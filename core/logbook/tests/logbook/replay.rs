@@ -10,7 +10,7 @@ use std::path::Path;
 use tempfile::tempdir;
 
 /// The stored bytes of the whole ledger.
-pub fn ledger(folder: &Path) -> Vec<(i64, String, Vec<u8>)> {
+pub(crate) fn ledger(folder: &Path) -> Vec<(i64, String, Vec<u8>)> {
     let conn = Connection::open(folder.join("baywalk.db")).unwrap();
     let mut rows = conn
         .prepare("SELECT seq, body, digest FROM ledger ORDER BY seq")

@@ -1,8 +1,9 @@
 //! A short but whole walk as a script, and a clock that tells what it is told.
 
+use crate::rehearsal::rig::RIG;
 use crate::rehearsal::{
-    AC_BAY, BANK, BATTERY, CLAMP, DC_BAY, DRIVER, LINE, NEUTRAL, POST, RIG, SHORE, SMELL, SOLAR,
-    SWITCH, book, id, torque, volts,
+    AC_BAY, BANK, BATTERY, CLAMP, DC_BAY, DRIVER, LINE, NEUTRAL, POST, SHORE, SMELL, SOLAR, SWITCH,
+    book, id, torque, volts,
 };
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::About;
@@ -22,13 +23,13 @@ use std::path::Path;
 use std::sync::atomic::{AtomicU64, Ordering};
 use uuid::Uuid;
 
-pub fn rig() -> RigId {
+pub(crate) fn rig() -> RigId {
     RigId::new(id(RIG))
 }
-pub fn point(n: u128) -> PointId {
+pub(crate) fn point(n: u128) -> PointId {
     PointId::new(id(n))
 }
-pub fn bay(n: u128) -> BayId {
+pub(crate) fn bay(n: u128) -> BayId {
     BayId::new(id(n))
 }
 fn driver() -> ToolId {
@@ -40,11 +41,11 @@ const AFTER: u64 = 150;
 
 /// A clock for live acts: five seconds from one look at it to the next.
 #[derive(Debug, Default)]
-pub struct TestClock {
-    pub looks: AtomicU64,
-    pub ids: AtomicU64,
+pub(crate) struct TestClock {
+    pub(crate) looks: AtomicU64,
+    pub(crate) ids: AtomicU64,
     /// Seconds by which the wall clock stands off.
-    pub off: i64,
+    pub(crate) off: i64,
 }
 
 impl Clock for TestClock {
@@ -58,7 +59,7 @@ impl Clock for TestClock {
     }
 }
 
-pub fn moment(n: u64) -> Moment {
+pub(crate) fn moment(n: u64) -> Moment {
     let start = DateTime::parse_from_rfc3339("2027-03-20T09:00:00-07:00").unwrap();
     Moment {
         wall: start + Duration::seconds(i64::try_from(n * 5).unwrap()),
@@ -66,19 +67,19 @@ pub fn moment(n: u64) -> Moment {
     }
 }
 
-pub fn open(folder: &Path) -> Logbook {
+pub(crate) fn open(folder: &Path) -> Logbook {
     Logbook::open(folder, Box::new(TestClock::default())).unwrap()
 }
 
 /// Acts with names and moments, one after another.
 #[derive(Debug, Clone, Default)]
-pub struct Script {
-    pub calls: Vec<(Call, Moment)>,
-    pub from: u64,
+pub(crate) struct Script {
+    pub(crate) calls: Vec<(Call, Moment)>,
+    pub(crate) from: u64,
 }
 
 impl Script {
-    pub fn add(&mut self, act: Act) -> ActId {
+    pub(crate) fn add(&mut self, act: Act) -> ActId {
         let n = self.from + u64::try_from(self.calls.len()).unwrap();
         let id = ActId::new(id(1000 + u128::from(n)));
         let rig = rig();
@@ -86,13 +87,13 @@ impl Script {
         id
     }
 
-    pub fn play(&self, logbook: &mut Logbook) {
+    pub(crate) fn play(&self, logbook: &mut Logbook) {
         for (call, at) in &self.calls {
             logbook.call(call, at).unwrap();
         }
     }
 
-    pub fn start(&mut self, scope: Scope) {
+    pub(crate) fn start(&mut self, scope: Scope) {
         let person = "Ada".to_owned();
         self.add(Act::Start { person, scope });
         for item in ReadyItem::ALL {
@@ -114,7 +115,7 @@ impl Script {
         }
     }
 
-    pub fn open_and_prove(&mut self, of: u128, device: u128) {
+    pub(crate) fn open_and_prove(&mut self, of: u128, device: u128) {
         self.add(Act::Open { bay: bay(of) });
         let device = book().device(DeviceId::new(id(device))).unwrap().clone();
         for supply in SupplyKind::ALL {
@@ -152,14 +153,14 @@ impl Script {
         });
     }
 
-    pub fn close(&mut self, of: u128) {
+    pub(crate) fn close(&mut self, of: u128) {
         self.add(Act::Close {
             bay: bay(of),
             counted: Counted::ALL,
         });
     }
 
-    pub fn power_up_and_end(&mut self) {
+    pub(crate) fn power_up_and_end(&mut self) {
         self.add(Act::PowerUp);
         for source in [BANK, SOLAR] {
             self.add(Act::Restore {
@@ -199,26 +200,26 @@ impl Script {
     }
 }
 
-pub fn found(n: u128, found: AsFound) -> Act {
+pub(crate) fn found(n: u128, found: AsFound) -> Act {
     Act::Found {
         point: point(n),
         found,
     }
 }
-pub fn held() -> AsFound {
+pub(crate) fn held() -> AsFound {
     AsFound::Held(Test::Torque {
         at: torque("36 lbf.in"),
         tool: driver(),
     })
 }
-pub fn moved() -> AsFound {
+pub(crate) fn moved() -> AsFound {
     AsFound::Moved(Movement::Turned {
         angle: Angle::Quarter,
         below: torque("36 lbf.in"),
         tool: driver(),
     })
 }
-pub fn set(n: u128) -> Act {
+pub(crate) fn set(n: u128) -> Act {
     Act::Left {
         point: point(n),
         left: AsLeft::Set {
@@ -229,7 +230,7 @@ pub fn set(n: u128) -> Act {
 }
 
 /// A rig is noted.
-pub fn rig_noted() -> Script {
+pub(crate) fn rig_noted() -> Script {
     let mut script = Script::default();
     script.add(Act::Book(BookChange::Whole(Box::new(book()))));
     let miles = |text| Stated::parse(text, DistanceUnit::Miles).unwrap();
@@ -238,7 +239,7 @@ pub fn rig_noted() -> Script {
 }
 
 /// Up to the open and proved AC bay.
-pub fn at_ac_bay() -> Script {
+pub(crate) fn at_ac_bay() -> Script {
     let mut script = rig_noted();
     script.start(Scope::Whole);
     script.open_and_prove(AC_BAY, SWITCH);
@@ -246,7 +247,7 @@ pub fn at_ac_bay() -> Script {
 }
 
 /// A whole walk: moved and set, a note corrected, one struck, damage, a look, a photo, a pause.
-pub fn whole_walk() -> Script {
+pub(crate) fn whole_walk() -> Script {
     let mut script = at_ac_bay();
     script.add(found(LINE, moved()));
     script.add(set(LINE));

@@ -1,0 +1,157 @@
+//! The acts, as a script writes them. The shape is version 1 and frozen.
+
+use super::found::{WrittenFound, WrittenLeft};
+use chrono::NaiveDate;
+use serde::Deserialize;
+use std::collections::BTreeMap;
+
+/// One act as written. What the book is changed by is kept as text and read as the rig's files are.
+#[derive(Debug, Deserialize)]
+#[serde(tag = "act", rename_all = "snake_case")]
+pub(super) enum Written {
+    Layout {
+        layout: String,
+    },
+    Files {
+        toml: String,
+        csv: String,
+    },
+    Add {
+        record: String,
+        fields: BTreeMap<String, String>,
+    },
+    Change {
+        code: String,
+        fields: BTreeMap<String, String>,
+    },
+    Odometer {
+        reading: String,
+    },
+    Start {
+        person: String,
+        #[serde(default)]
+        bays: Vec<String>,
+        #[serde(default)]
+        second_look: bool,
+    },
+    Ready {
+        item: String,
+        without: Option<String>,
+    },
+    Isolate {
+        source: String,
+        #[serde(default)]
+        how: How,
+        #[serde(default)]
+        note: String,
+    },
+    Open {
+        bay: String,
+    },
+    KnownLive {
+        bay: String,
+        supply: String,
+        place: String,
+        meter: Option<String>,
+        volts: String,
+    },
+    Read {
+        device: String,
+        set: String,
+        from: String,
+        other_set: Option<String>,
+        to: String,
+        supply: String,
+        volts: String,
+    },
+    Except {
+        device: String,
+        set: String,
+        reason: String,
+    },
+    Found {
+        point: String,
+        found: WrittenFound,
+    },
+    Correct {
+        point: String,
+        found: WrittenFound,
+        why: String,
+    },
+    Look {
+        point: String,
+        trouble: Option<String>,
+        not_looked: Option<String>,
+    },
+    Damage {
+        point: String,
+        damage: String,
+        #[serde(default)]
+        note: String,
+    },
+    Left {
+        point: String,
+        left: WrittenLeft,
+    },
+    Photo {
+        about: String,
+        file: String,
+        #[serde(default)]
+        caption: String,
+    },
+    Close {
+        bay: String,
+        #[serde(default)]
+        not_counted: bool,
+    },
+    PowerUp,
+    Restore {
+        source: String,
+    },
+    LeaveAway {
+        source: String,
+        why: String,
+    },
+    Measure {
+        reading: String,
+        #[serde(default)]
+        place: String,
+        volts: Option<String>,
+        works: Option<bool>,
+        not: Option<String>,
+    },
+    Pause,
+    Resume,
+    End {
+        early: Option<String>,
+    },
+    Decide {
+        finding: String,
+        about: String,
+        decision: String,
+        by: Option<NaiveDate>,
+        #[serde(default)]
+        note: String,
+    },
+    Undo,
+}
+
+/// How a source was taken away.
+#[derive(Debug, Default, Clone, Copy, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(super) enum How {
+    #[default]
+    Isolated,
+    NotFound,
+    Stays,
+}
+
+impl Written {
+    /// Whether it changes the book.
+    pub(super) const fn is_book(&self) -> bool {
+        matches!(
+            self,
+            Self::Layout { .. } | Self::Files { .. } | Self::Add { .. } | Self::Change { .. }
+        )
+    }
+}

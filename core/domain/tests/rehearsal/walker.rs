@@ -1,0 +1,163 @@
+//! A walker: acts go through `decide` and `fold`, as a logbook would do it.
+
+use super::rig::{AC_BAY, BANK, RIG, SHORE, SOLAR, SWITCH, book, id, volts};
+use baywalk_domain::coded::Coded;
+use baywalk_domain::due::OdometerNote;
+use baywalk_domain::finding::Finding;
+use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId};
+use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::moment::{Boot, Moment};
+use baywalk_domain::rig::{Book, SupplyKind};
+use baywalk_domain::torque::Practice;
+use baywalk_domain::walk::{
+    Act, Away, Call, Context, Entry, ReadyAnswer, ReadyItem, Refusal, Scope, WalkState, decide,
+};
+use chrono::{DateTime, Duration};
+use std::collections::BTreeMap;
+
+/// Walks through a book, keeping the entries of one walk.
+pub(crate) struct Walker {
+    pub(crate) book: Book,
+    pub(crate) entries: Vec<Entry>,
+    pub(crate) moved_running: BTreeMap<PointId, u8>,
+    pub(crate) findings: Vec<Finding>,
+    pub(crate) odometer: Vec<OdometerNote>,
+    pub(crate) seconds: u64,
+    pub(crate) boot: &'static str,
+    next: u128,
+}
+
+impl Walker {
+    pub(crate) fn new(book: Book) -> Self {
+        Self {
+            book,
+            entries: Vec::new(),
+            moved_running: BTreeMap::new(),
+            findings: Vec::new(),
+            odometer: Vec::new(),
+            seconds: 0,
+            boot: "first",
+            next: 1000,
+        }
+    }
+
+    pub(crate) fn now(&self) -> Moment {
+        let start = DateTime::parse_from_rfc3339("2027-03-20T09:00:00-07:00").unwrap();
+        Moment {
+            wall: start + Duration::seconds(i64::try_from(self.seconds).unwrap()),
+            boot: Boot::new(self.boot, self.seconds),
+        }
+    }
+
+    pub(crate) fn state(&self) -> Option<WalkState> {
+        WalkState::fold(&self.entries, &self.book).filter(|state| state.ending.is_none())
+    }
+
+    pub(crate) fn act(&mut self, act: Act) -> Result<Entry, Refusal> {
+        self.seconds += 5;
+        self.next += 1;
+        let now = self.now();
+        let walk = self.state();
+        let practice = Practice::default();
+        let context = Context {
+            book: Some(&self.book),
+            walk: walk.as_ref(),
+            moved_running: &self.moved_running,
+            findings: &self.findings,
+            odometer: &self.odometer,
+            last_walk: None,
+            unsettled: &[],
+            newest: self.entries.last().map(|entry| &entry.at),
+            practice: &practice,
+        };
+        let call = Call {
+            id: ActId::new(id(self.next)),
+            rig: RigId::new(id(RIG)),
+            act,
+        };
+        let entry = decide(&context, &call, &now)?;
+        if let Act::Book(change) = &entry.act {
+            self.book.apply(change);
+        }
+        self.entries.push(entry.clone());
+        Ok(entry)
+    }
+
+    pub(crate) fn start(&mut self) {
+        self.act(Act::Start {
+            person: "Ada".to_owned(),
+            scope: Scope::Whole,
+        })
+        .unwrap();
+        for item in ReadyItem::ALL {
+            self.act(Act::Ready {
+                item: *item,
+                answer: ReadyAnswer::Done,
+            })
+            .unwrap();
+        }
+    }
+
+    pub(crate) fn isolate(&mut self) {
+        for source in [SHORE, SOLAR, BANK] {
+            let away = Away::Isolated("tagged".to_owned());
+            self.act(Act::Isolate {
+                source: SourceId::new(id(source)),
+                away,
+            })
+            .unwrap();
+        }
+    }
+
+    pub(crate) fn known_live(&mut self, bay: u128, supply: SupplyKind) -> Result<Entry, Refusal> {
+        let reading = if supply == SupplyKind::Ac {
+            "121.3"
+        } else {
+            "12.8"
+        };
+        self.act(Act::KnownLive {
+            bay: BayId::new(id(bay)),
+            supply,
+            place: "supply outlet".to_owned(),
+            meter: MeterKind::Contact,
+            volts: volts(reading),
+        })
+    }
+
+    pub(crate) fn prove(&mut self, bay: u128, of: u128) {
+        let device = self.book.device(DeviceId::new(id(of))).unwrap().clone();
+        for supply in SupplyKind::ALL {
+            let checks: Vec<_> = checks_of(&device.sets)
+                .into_iter()
+                .filter(|check| check.supply == *supply)
+                .collect();
+            if checks.is_empty() {
+                continue;
+            }
+            self.known_live(bay, *supply).unwrap();
+            for check in checks {
+                self.act(Act::Read {
+                    device: device.id,
+                    check,
+                    volts: volts("0.0"),
+                })
+                .unwrap();
+            }
+            self.known_live(bay, *supply).unwrap();
+        }
+    }
+
+    /// Up to the open and proved AC bay.
+    pub(crate) fn at_ac_bay() -> Self {
+        let mut walker = Self::new(book());
+        walker.start();
+        walker.isolate();
+        walker
+            .act(Act::Open {
+                bay: BayId::new(id(AC_BAY)),
+            })
+            .unwrap();
+        walker.prove(AC_BAY, SWITCH);
+        walker
+    }
+}

@@ -1,0 +1,3 @@
+//! Whole walks through the crates together.
+
+mod sample;
