@@ -128,11 +128,10 @@ impl Candidate {
     /// The unknowns with a bad joint at the middle of its range, no drift, loads as rated.
     pub(super) fn typical(&self) -> Values {
         let mut values = model::at_rest(self.values);
-        if let (Some(conductor), Some(ohms)) = (self.wiring.weak, self.ohms) {
-            if let Some(value) = values.get_mut(model::joint_of(conductor)) {
+        if let (Some(conductor), Some(ohms)) = (self.wiring.weak, self.ohms)
+            && let Some(value) = values.get_mut(model::joint_of(conductor)) {
                 *value = (ohms.least * ohms.most).sqrt();
             }
-        }
         values
     }
 }

@@ -59,7 +59,7 @@ fn a_whole_walk_is_there_when_it_is_read_back() {
         kinds,
         [
             FindingKind::LookTrouble,
-            FindingKind::Damaged,
+            FindingKind::Worn,
             FindingKind::OddReading,
             FindingKind::OddReading
         ]

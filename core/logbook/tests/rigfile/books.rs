@@ -7,6 +7,7 @@ use baywalk_domain::rig::{
     Bay, Book, Code, ConductorSet, Device, Point, PointKind, Rig, Source, Station, Tool, Wait,
     YearlyRule,
 };
+use baywalk_domain::units::Stated;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -162,19 +163,21 @@ fn tools() -> impl Strategy<Value = Vec<Tool>> {
     let day = (1970_i32..2100, 1_u32..366)
         .prop_map(|(year, day)| chrono::NaiveDate::from_yo_opt(year, day).unwrap());
     let facts = (option::of(day), any::<u32>(), any::<bool>());
-    vec((name(), one(), stated(), stated(), stated(), facts), 0..3).prop_map(|list| {
+    let scale = (one(), 1_u16..200, 0_u16..200, 1_u8..20);
+    vec((name(), one(), scale, facts), 0..3).prop_map(|list| {
         let numbered = list.into_iter().enumerate();
         let made = numbered.map(
-            |(number, (name, kind, least, most, step, (calibrated, cycles, retired)))| {
+            |(number, (name, kind, (unit, least, more, step), (calibrated, cycles, retired)))| {
+                let stated = |number: u16| Stated::parse(&number.to_string(), unit).unwrap();
                 let code = Code::parse(&format!("T{number}")).unwrap();
                 Tool {
                     id: ToolId::made_by(act(), &format!("tool:{code}")),
                     code,
                     name,
                     kind,
-                    least,
-                    most,
-                    step,
+                    least: stated(least),
+                    most: stated(least + more),
+                    step: stated(u16::from(step)),
                     calibrated,
                     cycles,
                     retired,

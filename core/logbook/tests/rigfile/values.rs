@@ -3,6 +3,7 @@
 use baywalk_domain::coded::Coded;
 use baywalk_domain::rig::{Drive, Fastening, MakerTorque, Terminal, Thread, Wire, WireSize};
 use baywalk_domain::units::{Stated, StatedLength, Unit};
+use baywalk_domain::wire::area_mm2;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -130,6 +131,7 @@ pub(crate) fn terminal() -> impl Strategy<Value = (Terminal, Option<(Index, Inde
                 maker,
                 place,
             )| {
+                let range = range.map(in_order);
                 let maker = maker.filter(|_| fastening.kind.takes_torque());
                 let terminal = Terminal {
                     set: None,
@@ -147,4 +149,13 @@ pub(crate) fn terminal() -> impl Strategy<Value = (Terminal, Option<(Index, Inde
                 (terminal, place)
             },
         )
+}
+
+/// A range of sizes begins with the thinner one.
+fn in_order((one, other): (WireSize, WireSize)) -> (WireSize, WireSize) {
+    if area_mm2(&one) > area_mm2(&other) {
+        (other, one)
+    } else {
+        (one, other)
+    }
 }

@@ -174,8 +174,8 @@ pub(super) fn except(here: &Here<'_>, id: DeviceId, set: &str) -> Result<Card, P
     card.lines.push(words.say("step-except-rule"));
     card.cautions = vec![words.say("caution-battery"), words.say("caution-exception")];
     let question = words.say("step-why");
-    card.keys
-        .push(Key::plain("look_only", words.say("step-except-look-only")));
+    let undone = here.first_undone(|point| point.device == id);
+    look_only(here, &mut card, undone);
     card.keys
         .push(Key::plain("except", words.say("step-except-key")).asking(Ask::Words { question }));
     Ok(card)
