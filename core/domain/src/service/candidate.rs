@@ -129,9 +129,10 @@ impl Candidate {
     pub(super) fn typical(&self) -> Values {
         let mut values = model::at_rest(self.values);
         if let (Some(conductor), Some(ohms)) = (self.wiring.weak, self.ohms)
-            && let Some(value) = values.get_mut(model::joint_of(conductor)) {
-                *value = (ohms.least * ohms.most).sqrt();
-            }
+            && let Some(value) = values.get_mut(model::joint_of(conductor))
+        {
+            *value = (ohms.least * ohms.most).sqrt();
+        }
         values
     }
 }

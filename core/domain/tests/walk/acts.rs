@@ -1,14 +1,9 @@
 //! Acts as the tests write them, short.
 
-use crate::rehearsal::{
-    AC_BAY, DRIVER, LINE,
-    Walker, id, torque, volts,
-};
+use crate::rehearsal::{AC_BAY, DRIVER, LINE, Walker, id, torque, volts};
 use baywalk_domain::ids::{BayId, PointId, ToolId};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep};
-use baywalk_domain::walk::{
-    Act, Angle, AsFound, AsLeft, Counted, Movement, Phase, Test,
-};
+use baywalk_domain::walk::{Act, Angle, AsFound, AsLeft, Counted, Movement, Phase, Test};
 
 pub(crate) fn point(n: u128) -> PointId {
     PointId::new(id(n))

@@ -2,15 +2,13 @@
 
 use crate::acts::{bay, found, held};
 use crate::rehearsal::{
-    AC_BAY, BANK, BATTERY, DC_BAY, LINE, POST, SHORE, SOLAR, SWITCH,
-    Walker, book, id, volts,
+    AC_BAY, BANK, BATTERY, DC_BAY, LINE, POST, SHORE, SOLAR, SWITCH, Walker, book, id, volts,
 };
 use baywalk_domain::ids::{DeviceId, SourceId};
 use baywalk_domain::isolation::Lapse;
 use baywalk_domain::rig::BookChange;
 use baywalk_domain::walk::{
-    Act, AsFound, Away, Needs,
-    NoException, ReadyAnswer, ReadyItem, Refusal,
+    Act, AsFound, Away, Needs, NoException, ReadyAnswer, ReadyItem, Refusal,
 };
 
 #[test]

@@ -1,10 +1,7 @@
 //! As found and as left, undo, findings, the book on the way.
 
 use crate::acts::{bay, driver, found, held, moved, point, set};
-use crate::rehearsal::{
-    AC_BAY, CLAMP, LINE, NEUTRAL,
-    Walker, id, torque,
-};
+use crate::rehearsal::{AC_BAY, CLAMP, LINE, NEUTRAL, Walker, id, torque};
 use baywalk_domain::finding::{FindingKind, FollowUp};
 use baywalk_domain::ids::DeviceId;
 use baywalk_domain::rig::BookChange;

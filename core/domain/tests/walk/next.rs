@@ -1,9 +1,7 @@
 //! Obeying what is next leads through the whole walk.
 
 use crate::acts::{driver, good, measure, moved};
-use crate::rehearsal::{
-    Walker, book, torque, volts,
-};
+use crate::rehearsal::{Walker, book, torque, volts};
 use baywalk_domain::isolation::MeterKind;
 use baywalk_domain::walk::{
     Act, Angle, AsFound, AsLeft, Away, Counted, Ending, Next, ReadyAnswer, Seen, Test, summary,

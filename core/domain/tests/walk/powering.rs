@@ -1,16 +1,11 @@
 //! Bringing power back, and ending.
 
 use crate::acts::{bay, found, good, held, measure, powering_up};
-use crate::rehearsal::{
-    AC_BAY, BANK, LINE, NEUTRAL, SHORE, SOLAR,
-    Walker, id,
-};
+use crate::rehearsal::{AC_BAY, BANK, LINE, NEUTRAL, SHORE, SOLAR, Walker, id};
 use baywalk_domain::finding::FindingKind;
 use baywalk_domain::ids::SourceId;
 use baywalk_domain::supply::{ReadingStep, Verdict, steps_of};
-use baywalk_domain::walk::{
-    Act, Away, Counted, Ending, Refusal, summary,
-};
+use baywalk_domain::walk::{Act, Away, Counted, Ending, Refusal, summary};
 
 #[test]
 fn power_stays_away_while_a_bay_is_open() {

@@ -1,16 +1,11 @@
 //! The dead proof: what locks a terminal, and what makes a proof stale.
 
 use crate::acts::{bay, found, held, point};
-use crate::rehearsal::{
-    AC_BAY, DC_BAY, LINE, SHORE, SMELL, SWITCH,
-    Walker, book, id, volts,
-};
+use crate::rehearsal::{AC_BAY, DC_BAY, LINE, SHORE, SMELL, SWITCH, Walker, book, id, volts};
 use baywalk_domain::ids::{DeviceId, SourceId};
 use baywalk_domain::isolation::{Lapse, MeterKind, checks_of};
 use baywalk_domain::rig::{BookChange, SupplyKind};
-use baywalk_domain::walk::{
-    Act, Needs, Refusal, Seen,
-};
+use baywalk_domain::walk::{Act, Needs, Refusal, Seen};
 
 #[test]
 fn a_terminal_is_locked_until_its_set_is_proved_dead() {
