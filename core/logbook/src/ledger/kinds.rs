@@ -12,6 +12,7 @@ pub const KINDS: &[(&str, u32)] = &[
     ("known_live", 1),
     ("read", 1),
     ("except", 1),
+    ("set_tool", 1),
     ("found", 1),
     ("correct", 1),
     ("look", 1),

@@ -5,10 +5,10 @@ use super::{
     About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Quantity, Reading,
     ReadyAnswer, Scope, Seen, Text, Word,
 };
-use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId};
+use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use baywalk_domain::isolation::MeterKind;
 use baywalk_domain::rig::SupplyKind;
-use baywalk_domain::units::{DistanceUnit, VoltageUnit};
+use baywalk_domain::units::{DistanceUnit, TorqueUnit, VoltageUnit};
 use baywalk_domain::walk::{self, Damage, ReadyItem};
 
 choice! {
@@ -42,6 +42,7 @@ choice! {
         },
         Read { device: Text<DeviceId>, check: Check, volts: Quantity<VoltageUnit> },
         Except { device: Text<DeviceId>, set: String, reason: String },
+        SetTool { tool: Text<ToolId>, at: Quantity<TorqueUnit> },
         Found { point: Text<PointId>, found: AsFound },
         Correct { point: Text<PointId>, found: AsFound, why: String },
         Look { point: Text<PointId>, seen: Seen },
