@@ -95,6 +95,9 @@ fn of_point(book: &Book, act: &Act) -> Value {
             Seen::Trouble(words) => json!({"point": point(*id), "trouble": words}),
             Seen::NotLooked(why) => json!({"point": point(*id), "not_looked": why}),
         },
+        Act::SetTool { tool, at } => {
+            json!({"tool": code(&book.tool(*tool).unwrap().code), "at": pair(at)})
+        }
         Act::Damage {
             point: id,
             damage,

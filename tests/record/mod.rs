@@ -9,16 +9,14 @@ mod scene;
 
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::moment::{Boot, Moment};
-use baywalk_domain::rig::{
-    Book, BookChange,
-};
+use baywalk_domain::rig::{Book, BookChange};
+use baywalk_domain::torque::Practice;
 use baywalk_domain::units::Stated;
-use baywalk_domain::walk::{
-    Act, Call, Scope, WalkState,
-};
+use baywalk_domain::walk::{Act, Call, Next, Outlook, Scope, WalkState};
 use baywalk_logbook::{Logbook, SystemClock, rigfile};
 use chrono::{DateTime, Duration, FixedOffset};
 use serde_json::{Value, json};
+use std::collections::BTreeMap;
 use uuid::Uuid;
 
 /// The seed of the sample walk.
@@ -42,6 +40,7 @@ struct Recorder {
     clock: DateTime<FixedOffset>,
     started: DateTime<FixedOffset>,
     acts: u128,
+    practice: Practice,
 }
 
 impl Recorder {
@@ -63,6 +62,7 @@ impl Recorder {
             clock: start,
             started: start,
             acts: 1,
+            practice: Practice::default(),
         };
         let whole = Act::Book(BookChange::Whole(Box::new(book)));
         recorder.put(json!({"act": "layout", "layout": LAYOUT}), whole, 1);
@@ -141,11 +141,24 @@ impl Recorder {
             5,
         );
         while let Some(walk) = self.state() {
-            let next = walk.next(&self.book(), &[]);
+            let next = self.next(&walk);
             self.before(&next);
-            let now = self.state().unwrap().next(&self.book(), &[]);
+            let now = self.next(&self.state().unwrap());
             self.obey(&now);
         }
         self.after();
+    }
+
+    fn next(&self, walk: &WalkState) -> Next {
+        self.told(|outlook| walk.next(&self.book(), outlook))
+    }
+
+    /// What is told of a rig that was never walked before.
+    fn told<T>(&self, tell: impl FnOnce(&Outlook<'_>) -> T) -> T {
+        tell(&Outlook {
+            unsettled: &[],
+            moved_running: &BTreeMap::new(),
+            practice: &self.practice,
+        })
     }
 }

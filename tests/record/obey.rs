@@ -1,17 +1,15 @@
 //! Obeying what is next.
 
 use super::{Recorder, line, scene};
+use baywalk_domain::ids::ToolId;
 use baywalk_domain::isolation::MeterKind;
-use baywalk_domain::rig::{
-    Isolation, PointKind, Presence, SourceKind, SupplyKind,
-};
+use baywalk_domain::rig::{Isolation, Point, PointKind, Presence, SourceKind, SupplyKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep};
-use baywalk_domain::torque::{Past, Practice, advise, choose};
-use baywalk_domain::units::{Stated, VoltageUnit};
+use baywalk_domain::units::{Stated, TorqueUnit, VoltageUnit};
 use baywalk_domain::walk::{
     Act, Away, Counted, Ending, Next, NotJudgedWhy, ReadyAnswer, ReadyItem,
 };
-use baywalk_domain::walk::{AsFound, AsLeft, Movement, Seen};
+use baywalk_domain::walk::{AsFound, AsLeft, Movement, Seen, Setting};
 use chrono::Duration;
 
 impl Recorder {
@@ -58,6 +56,10 @@ impl Recorder {
                     volts,
                 };
                 self.act(act, 3);
+            }
+            Next::SetTool(Setting { tool, at }) => {
+                let (tool, at) = (*tool, at.clone());
+                self.act(Act::SetTool { tool, at }, 8);
             }
             Next::Point(point) => self.judge(*point),
             Next::Left(point) => self.leave(*point),
@@ -156,14 +158,7 @@ impl Recorder {
                 self.act(Act::Look { point: id, seen }, 5);
             }
             PointKind::Terminal(terminal) => {
-                let advice = advise(terminal, Past::default(), &Practice::default());
-                let tool = advice.check.as_ref().and_then(|check| {
-                    let choice = choose(&book.tools, check, None);
-                    choice
-                        .fit
-                        .first()
-                        .map(|(tool, setting)| (setting.at.clone(), tool.id))
-                });
+                let tool = self.setting(point);
                 let tugged = !terminal.fastening.kind.takes_torque();
                 let found =
                     scene::found(code).unwrap_or_else(|| scene::ordinary(tool.clone(), tugged));
@@ -180,18 +175,10 @@ impl Recorder {
 
     fn leave(&mut self, id: baywalk_domain::ids::PointId) {
         let book = self.book();
-        let walk = self.state().unwrap();
         let point = book.point(id).unwrap();
-        let terminal = point.terminal().unwrap();
-        let past = baywalk_domain::walk::past(&walk, id, 0);
-        let advice = advise(terminal, past, &Practice::default());
-        let setting = advice.target.as_ref().and_then(|target| {
-            let choice = choose(&book.tools, &target.torque, None);
-            choice
-                .fit
-                .first()
-                .map(|(tool, setting)| (setting.at.clone(), tool.id))
-        });
+        let walk = self.state().unwrap();
+        let advice = self.told(|outlook| walk.advice(point, outlook)).unwrap();
+        let setting = self.setting(point);
         let left = scene::left(point.code.as_str()).unwrap_or_else(|| match setting {
             Some((torque, tool))
                 if advice.action == baywalk_domain::torque::Action::CheckThenSet =>
@@ -220,5 +207,12 @@ impl Recorder {
             }),
             20,
         );
+    }
+
+    /// The tool and its setting for what a point waits for.
+    fn setting(&self, point: &Point) -> Option<(Stated<TorqueUnit>, ToolId)> {
+        let walk = self.state().unwrap();
+        let setting = self.told(|outlook| walk.setting_for(&self.book(), point, outlook));
+        setting.map(|setting| (setting.at, setting.tool))
     }
 }

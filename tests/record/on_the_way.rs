@@ -2,12 +2,8 @@
 
 use super::{Recorder, scene};
 use baywalk_domain::ids::ActId;
-use baywalk_domain::rig::{
-    Book, BookChange, SupplyKind,
-};
-use baywalk_domain::walk::{
-    Act, Next, WalkState,
-};
+use baywalk_domain::rig::{Book, BookChange, SupplyKind};
+use baywalk_domain::walk::{Act, Next, WalkState};
 use baywalk_domain::walk::{AsFound, Test};
 use baywalk_logbook::rigfile;
 use serde_json::{Value, json};

@@ -5,7 +5,7 @@ use baywalk_domain::ids::{BayId, PointId, RigId};
 use baywalk_domain::moment::Moment;
 use baywalk_domain::rig::{Bay, Book, Device, Point, Source};
 use baywalk_domain::torque::Practice;
-use baywalk_domain::walk::{Next, WalkState};
+use baywalk_domain::walk::{Next, Outlook, WalkState};
 use baywalk_words::Words;
 use std::collections::BTreeMap;
 
@@ -38,7 +38,15 @@ impl<'a> Here<'a> {
     }
 
     pub(crate) fn next(&self) -> Next {
-        self.walk.next(&self.book, &self.unsettled)
+        self.walk.next(&self.book, &self.outlook())
+    }
+
+    pub(crate) fn outlook(&self) -> Outlook<'_> {
+        Outlook {
+            unsettled: &self.unsettled,
+            moved_running: &self.moved_running,
+            practice: &self.practice,
+        }
     }
 
     pub(crate) fn bay(&self, id: BayId) -> Result<&Bay, Problem> {

@@ -46,6 +46,7 @@ impl Words {
             | Refusal::AliveByChoice { .. }
             | Refusal::Bay { .. }
             | Refusal::NotCounted(_)
+            | Refusal::ToolNotSet(_)
             | Refusal::BayOpen(_) => self.place_refusal(refusal, book),
             Refusal::Locked { .. }
             | Refusal::WrongKind(_)
@@ -129,6 +130,10 @@ impl Words {
                 found,
                 expected,
             } => self.bay_refusal(&self.bay_name(*bay, book), *found, *expected),
+            Refusal::ToolNotSet(id) => self.fill(
+                "refusal-tool-not-set",
+                &[("tool", self.tool_name(*id, book).into())],
+            ),
             Refusal::NotCounted(id) => bay("refusal-not-counted", *id),
             Refusal::BayOpen(id) => bay("refusal-bay-open", *id),
             _ => self.say("refusal-other"),

@@ -138,6 +138,10 @@ impl Written {
                 check: self.check()?,
                 volts: Stated::parse_pair(volts)?,
             },
+            Self::SetTool { tool, at } => Act::SetTool {
+                tool: bring::tool(book, tool)?,
+                at: Stated::parse_pair(at)?,
+            },
             Self::Except {
                 device,
                 set,

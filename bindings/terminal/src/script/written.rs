@@ -69,6 +69,10 @@ pub(super) enum Written {
         set: String,
         reason: String,
     },
+    SetTool {
+        tool: String,
+        at: String,
+    },
     Found {
         point: String,
         found: WrittenFound,

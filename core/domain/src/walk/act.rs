@@ -2,11 +2,11 @@
 
 use super::{AsFound, AsLeft, Damage, ReadyAnswer, ReadyItem, Seen};
 use crate::finding::{About, FollowUp};
-use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId};
+use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use crate::isolation::MeterKind;
 use crate::rig::{BookChange, Check, SupplyKind};
 use crate::supply::Reading;
-use crate::units::{DistanceUnit, Stated, VoltageUnit};
+use crate::units::{DistanceUnit, Stated, TorqueUnit, VoltageUnit};
 
 /// How much of the rig a walk goes through.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -132,6 +132,13 @@ pub enum Act {
         /// Why, typed.
         reason: String,
     },
+    /// Says what a tool is set to now; each change of setting is said before it is used.
+    SetTool {
+        /// The tool.
+        tool: ToolId,
+        /// Its setting.
+        at: Stated<TorqueUnit>,
+    },
     /// Notes what was found at a terminal.
     Found {
         /// The point.
@@ -237,6 +244,7 @@ impl Act {
             Self::KnownLive { .. } => "known_live",
             Self::Read { .. } => "read",
             Self::Except { .. } => "except",
+            Self::SetTool { .. } => "set_tool",
             Self::Found { .. } => "found",
             Self::Correct { .. } => "correct",
             Self::Look { .. } => "look",

@@ -1,7 +1,8 @@
 //! Folds entries into the state of a walk. Never refuses, and holds no rules.
 
 use super::{
-    Act, Away, BayStage, BayWork, Entry, Exception, FoundRecord, Phase, PointRecord, WalkState,
+    Act, Away, BayStage, BayWork, Entry, Exception, FoundRecord, Phase, PointRecord, Setting,
+    WalkState,
 };
 use crate::ids::{ActId, BayId, PointId};
 use crate::isolation::{KnownLive, Lapse, Proof, Read};
@@ -56,6 +57,12 @@ impl WalkState {
                 self.apply_bay(entry, book);
             }
             Act::Close { bay, .. } => self.work(*bay).stage = BayStage::Closed,
+            Act::SetTool { tool, at } => {
+                self.setting = Some(Setting {
+                    tool: *tool,
+                    at: at.clone(),
+                });
+            }
             Act::Found { .. } | Act::Correct { .. } | Act::Look { .. } => self.apply_point(entry),
             Act::Damage {
                 point,
@@ -81,7 +88,10 @@ impl WalkState {
                     .push((reading.clone(), entry.shown.judged.clone()));
             }
             Act::Pause => self.paused = true,
-            Act::Resume => self.paused = false,
+            Act::Resume => {
+                self.paused = false;
+                self.setting = None;
+            }
             Act::End(ending) => {
                 self.phase = Phase::Ended;
                 self.ending = Some(ending.clone());

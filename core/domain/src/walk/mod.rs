@@ -11,6 +11,7 @@ mod left;
 mod next;
 mod ready;
 mod refusal;
+mod setting;
 mod state;
 mod summary;
 
@@ -22,5 +23,6 @@ pub use left::{AloneWhy, AsLeft, Damage, Seen};
 pub use next::Next;
 pub use ready::{ReadyAnswer, ReadyItem};
 pub use refusal::{Needs, NoException, Refusal};
+pub use setting::{Outlook, Setting};
 pub use state::{BayStage, BayWork, Exception, FoundRecord, Phase, PointRecord, WalkState};
 pub use summary::{Alive, Summary, summary};

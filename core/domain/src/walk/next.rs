@@ -1,7 +1,7 @@
 //! Where the hand goes next: computed from what is so, so that a walk goes on at the same place
 //! after any stop.
 
-use super::{BayStage, Phase, PointRecord, ReadyItem, WalkState};
+use super::{BayStage, Outlook, Phase, PointRecord, ReadyItem, Setting, WalkState};
 use crate::coded::Coded;
 use crate::ids::{BayId, DeviceId, PointId, SourceId};
 use crate::isolation::{away_order, restore_order};
@@ -9,7 +9,7 @@ use crate::rig::{Bay, Book, Check, Device, Point, SetSystem, SupplyKind};
 use crate::supply::{ReadingStep, steps_of};
 
 /// The next thing to do in a walk.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Next {
     /// Go on with a walk that is stopped for now.
     Resume,
@@ -42,6 +42,8 @@ pub enum Next {
         /// The pair.
         check: Check,
     },
+    /// Set a tool, and say so.
+    SetTool(Setting),
     /// Judge a point.
     Point(PointId),
     /// Say how a point was left.
@@ -61,9 +63,9 @@ pub enum Next {
 }
 
 impl WalkState {
-    /// The next thing to do; `unsettled` are the points that the last walk disturbed.
+    /// The next thing to do.
     #[must_use]
-    pub fn next(&self, book: &Book, unsettled: &[PointId]) -> Next {
+    pub fn next(&self, book: &Book, outlook: &Outlook<'_>) -> Next {
         if self.paused {
             return Next::Resume;
         }
@@ -78,7 +80,7 @@ impl WalkState {
                 let away = away_order(book.live_sources());
                 match away.iter().find(|source| !self.is_dealt_with(source.id)) {
                     Some(source) => Next::Isolate(source.id),
-                    None => self.next_at_bays(book, unsettled),
+                    None => self.next_at_bays(book, outlook),
                 }
             }
             Phase::PoweringUp => self.next_of_power(book),
@@ -86,8 +88,8 @@ impl WalkState {
         }
     }
 
-    fn next_at_bays(&self, book: &Book, unsettled: &[PointId]) -> Next {
-        let to_do = self.points_to_do(book, unsettled);
+    fn next_at_bays(&self, book: &Book, outlook: &Outlook<'_>) -> Next {
+        let to_do = self.points_to_do(book, outlook.unsettled);
         let undone = |bay: BayId| -> Vec<&Point> {
             let waits = |point: &&&Point| {
                 let done = self.point(point.id).is_some_and(PointRecord::is_done);
@@ -98,7 +100,7 @@ impl WalkState {
         let bays = book.bays_in_order();
         let at = |stage| move |bay: &&&Bay| self.stage(bay.id) == stage;
         if let Some(bay) = bays.iter().find(at(BayStage::Open)) {
-            return self.next_in_bay(book, bay.id, &undone(bay.id));
+            return self.next_in_bay(book, bay.id, &undone(bay.id), outlook);
         }
         bays.iter()
             .filter(at(BayStage::Shut))
@@ -106,20 +108,41 @@ impl WalkState {
             .map_or(Next::PowerUp, |bay| Next::Open(bay.id))
     }
 
-    fn next_in_bay(&self, book: &Book, bay: BayId, undone: &[&Point]) -> Next {
-        let of_point = |point: &&Point| {
-            let waits = self
-                .point(point.id)
-                .is_some_and(PointRecord::waits_for_left);
-            if waits {
-                Next::Left(point.id)
-            } else {
-                Next::Point(point.id)
-            }
+    /// Two passes: every point is judged at its check setting first, then what had moved is set.
+    fn next_in_bay(
+        &self,
+        book: &Book,
+        bay: BayId,
+        undone: &[&Point],
+        outlook: &Outlook<'_>,
+    ) -> Next {
+        let waits = |point: &&Point| {
+            self.point(point.id)
+                .is_some_and(PointRecord::waits_for_left)
         };
+        let (second, first): (Vec<&Point>, Vec<&Point>) = undone.iter().copied().partition(waits);
         self.next_of_proof(book, bay, undone)
-            .or_else(|| undone.first().map(of_point))
+            .or_else(|| self.next_by_setting(book, &first, outlook, Next::Point))
+            .or_else(|| self.next_by_setting(book, &second, outlook, Next::Left))
             .unwrap_or(Next::Close(bay))
+    }
+
+    /// The first point in order, or a later one that needs no other setting of the tool; where each
+    /// one left does, the tool is set for the first.
+    fn next_by_setting(
+        &self,
+        book: &Book,
+        points: &[&Point],
+        outlook: &Outlook<'_>,
+        step: fn(PointId) -> Next,
+    ) -> Option<Next> {
+        let wanted = |point: &&Point| self.setting_for(book, point, outlook);
+        let ready =
+            |point: &&&Point| wanted(point).is_none_or(|setting| self.is_set(book, &setting));
+        if let Some(point) = points.iter().find(ready) {
+            return Some(step(point.id));
+        }
+        points.first().and_then(wanted).map(Next::SetTool)
     }
 
     /// What the dead proof of an open bay still asks for, at the devices whose terminals are not

@@ -2,7 +2,7 @@
 
 use super::{BayStage, Phase, ReadyItem};
 use crate::finding::FindingKind;
-use crate::ids::{ActId, BayId, DeviceId, PointId, SourceId};
+use crate::ids::{ActId, BayId, DeviceId, PointId, SourceId, ToolId};
 use crate::isolation::Lapse;
 use crate::rig::{BookFault, Check, SupplyKind};
 use crate::supply::ReadingStep;
@@ -145,6 +145,9 @@ pub enum Refusal {
     /// The tool is not in the book, or does not reach.
     #[error("no such tool")]
     NoTool,
+    /// The tool is not said to be set so.
+    #[error("the tool is not said to be set to that")]
+    ToolNotSet(ToolId),
     /// What held is left alone.
     #[error("what held is left alone")]
     LeaveWhatHeld(PointId),

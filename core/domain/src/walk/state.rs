@@ -2,6 +2,7 @@
 
 use super::{
     AdviceShown, AsFound, AsLeft, Away, Damage, Ending, ReadyAnswer, ReadyItem, Scope, Seen,
+    Setting,
 };
 use crate::coded::coded;
 use crate::finding::{About, Raised};
@@ -146,6 +147,8 @@ pub struct WalkState {
     pub away_at: BTreeMap<SourceId, Moment>,
     /// The bays that were worked in.
     pub bays: BTreeMap<BayId, BayWork>,
+    /// The tool in the hand and what it was last said to be set to.
+    pub setting: Option<Setting>,
     /// The points that were noted.
     pub points: BTreeMap<PointId, PointRecord>,
     /// The sources that are back.
@@ -182,6 +185,7 @@ impl WalkState {
             away: BTreeMap::new(),
             away_at: BTreeMap::new(),
             bays: BTreeMap::new(),
+            setting: None,
             points: BTreeMap::new(),
             restored: Vec::new(),
             left_away: BTreeMap::new(),

@@ -1,16 +1,17 @@
 //! A walker: acts go through `decide` and `fold`, as a logbook would do it.
 
-use super::rig::{AC_BAY, BANK, RIG, SHORE, SOLAR, SWITCH, book, id, volts};
+use super::rig::{AC_BAY, BANK, DRIVER, RIG, SHORE, SOLAR, SWITCH, book, id, torque, volts};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::due::OdometerNote;
 use baywalk_domain::finding::Finding;
-use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId};
+use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::isolation::{MeterKind, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{Book, SupplyKind};
 use baywalk_domain::torque::Practice;
 use baywalk_domain::walk::{
-    Act, Away, Call, Context, Entry, ReadyAnswer, ReadyItem, Refusal, Scope, WalkState, decide,
+    Act, Away, Call, Context, Entry, Next, Outlook, ReadyAnswer, ReadyItem, Refusal, Scope,
+    WalkState, decide,
 };
 use chrono::{DateTime, Duration};
 use std::collections::BTreeMap;
@@ -51,6 +52,23 @@ impl Walker {
 
     pub(crate) fn state(&self) -> Option<WalkState> {
         WalkState::fold(&self.entries, &self.book).filter(|state| state.ending.is_none())
+    }
+
+    pub(crate) fn next(&self, walk: &WalkState) -> Next {
+        let practice = Practice::default();
+        let outlook = Outlook {
+            unsettled: &[],
+            moved_running: &self.moved_running,
+            practice: &practice,
+        };
+        walk.next(&self.book, &outlook)
+    }
+
+    /// Says that the driver is set to a torque.
+    pub(crate) fn set_tool(&mut self, at: &str) {
+        let tool = ToolId::new(id(DRIVER));
+        let at = torque(at);
+        self.act(Act::SetTool { tool, at }).unwrap();
     }
 
     pub(crate) fn act(&mut self, act: Act) -> Result<Entry, Refusal> {
@@ -158,6 +176,7 @@ impl Walker {
             })
             .unwrap();
         walker.prove(AC_BAY, SWITCH);
+        walker.set_tool("36 lbf.in");
         walker
     }
 }

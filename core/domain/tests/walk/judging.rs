@@ -18,6 +18,8 @@ fn undo_strikes_the_newest_alone_and_striking_a_proof_locks_again() {
     assert_eq!(refused, Err(Refusal::NotNewest { newest: second.id }));
     walker.act(Act::Strike { act: second.id }).unwrap();
     walker.act(Act::Strike { act: first.id }).unwrap();
+    let setting = *walker.state().unwrap().standing.last().unwrap();
+    walker.act(Act::Strike { act: setting }).unwrap();
     let last_proof = *walker.state().unwrap().standing.last().unwrap();
     walker.act(Act::Strike { act: last_proof }).unwrap();
     assert!(matches!(
@@ -50,6 +52,7 @@ fn only_what_moved_is_set_and_what_moved_twice_is_remade() {
         walker.act(close.clone()),
         Err(Refusal::WaitsForLeft(point(NEUTRAL)))
     );
+    walker.set_tool("45 lbf.in");
     let left = AsLeft::Remade {
         set: Some((torque("45 lbf.in"), driver())),
     };

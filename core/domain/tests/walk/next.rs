@@ -18,7 +18,7 @@ fn following_what_is_next_leads_through_the_whole_walk() {
         .unwrap();
     for _ in 0..200 {
         let state = walker.state().unwrap();
-        let act = obey(&walker, &state.next(&walker.book, &[]));
+        let act = obey(&walker, &walker.next(&state));
         let ends = matches!(act, Act::End(_));
         walker.act(act).unwrap();
         if ends {
@@ -59,6 +59,10 @@ fn obey(walker: &Walker, next: &Next) -> Act {
             device: *device,
             check: check.clone(),
             volts: volts("0"),
+        },
+        Next::SetTool(setting) => Act::SetTool {
+            tool: setting.tool,
+            at: setting.at.clone(),
         },
         Next::Point(id) => match &walker.book.point(*id).unwrap().kind {
             baywalk_domain::rig::PointKind::Look(_) => Act::Look {

@@ -1,7 +1,9 @@
 //! The dead proof: what locks a terminal, and what makes a proof stale.
 
-use crate::acts::{bay, found, held, point};
-use crate::rehearsal::{AC_BAY, DC_BAY, LINE, SHORE, SMELL, SWITCH, Walker, book, id, volts};
+use crate::acts::{bay, driver, found, held, point};
+use crate::rehearsal::{
+    AC_BAY, DC_BAY, LINE, SHORE, SMELL, SWITCH, Walker, book, id, torque, volts,
+};
 use baywalk_domain::ids::{DeviceId, SourceId};
 use baywalk_domain::isolation::{Lapse, MeterKind, checks_of};
 use baywalk_domain::rig::{BookChange, SupplyKind};
@@ -26,6 +28,7 @@ fn a_terminal_is_locked_until_its_set_is_proved_dead() {
     };
     assert_eq!(left, 12);
     walker.prove(AC_BAY, SWITCH);
+    walker.set_tool("36 lbf.in");
     walker.act(found(LINE, held())).unwrap();
 }
 
@@ -178,4 +181,19 @@ fn a_device_that_moves_to_another_bay_takes_no_earlier_reading_with_it() {
         walker.act(found(LINE, held())),
         Err(Refusal::Locked { .. })
     ));
+}
+
+#[test]
+fn a_tool_is_used_only_at_the_setting_that_was_said() {
+    let mut walker = Walker::at_ac_bay();
+    walker.set_tool("28 lbf.in");
+    let refused = walker.act(found(LINE, held()));
+    assert_eq!(refused, Err(Refusal::ToolNotSet(driver())));
+    let out = Act::SetTool {
+        tool: driver(),
+        at: torque("90 lbf.in"),
+    };
+    assert_eq!(walker.act(out), Err(Refusal::NoTool), "beyond its range");
+    walker.set_tool("36 lbf.in");
+    walker.act(found(LINE, held())).unwrap();
 }

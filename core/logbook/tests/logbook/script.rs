@@ -12,7 +12,7 @@ use baywalk_domain::isolation::{MeterKind, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{BookChange, SupplyKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep, steps_of};
-use baywalk_domain::units::{DistanceUnit, Stated};
+use baywalk_domain::units::{DistanceUnit, Stated, TorqueUnit};
 use baywalk_domain::walk::{
     Act, Angle, AsFound, AsLeft, Away, Call, Counted, Damage, Ending, Movement, ReadyAnswer,
     ReadyItem, Scope, Seen, Test,
@@ -74,12 +74,43 @@ pub(crate) fn open(folder: &Path) -> Logbook {
 /// Acts with names and moments, one after another.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Script {
+    pub(crate) setting: Option<Stated<TorqueUnit>>,
     pub(crate) calls: Vec<(Call, Moment)>,
     pub(crate) from: u64,
 }
 
 impl Script {
+    /// Adds an act, and before it that the driver is set as the act uses it.
     pub(crate) fn add(&mut self, act: Act) -> ActId {
+        let used = match &act {
+            Act::Found { found, .. } | Act::Correct { found, .. } => match found {
+                AsFound::Held(Test::Torque { at, .. }) => Some(at.clone()),
+                AsFound::Moved(Movement::Turned { below, .. }) => Some(below.clone()),
+                _ => None,
+            },
+            Act::Left {
+                left: AsLeft::Set { torque, .. },
+                ..
+            } => Some(torque.clone()),
+            Act::SetTool { at, .. } => {
+                self.setting = Some(at.clone());
+                None
+            }
+            Act::Resume => {
+                self.setting = None;
+                None
+            }
+            _ => None,
+        };
+        if let Some(at) = used.filter(|at| self.setting.as_ref() != Some(at)) {
+            self.setting = Some(at.clone());
+            let tool = driver();
+            self.push(Act::SetTool { tool, at });
+        }
+        self.push(act)
+    }
+
+    fn push(&mut self, act: Act) -> ActId {
         let n = self.from + u64::try_from(self.calls.len()).unwrap();
         let id = ActId::new(id(1000 + u128::from(n)));
         let rig = rig();
@@ -200,6 +231,12 @@ impl Script {
     }
 }
 
+pub(crate) fn tool_at(setting: &str) -> Act {
+    Act::SetTool {
+        tool: driver(),
+        at: torque(setting),
+    }
+}
 pub(crate) fn found(n: u128, found: AsFound) -> Act {
     Act::Found {
         point: point(n),
@@ -243,6 +280,7 @@ pub(crate) fn at_ac_bay() -> Script {
     let mut script = rig_noted();
     script.start(Scope::Whole);
     script.open_and_prove(AC_BAY, SWITCH);
+    script.add(tool_at("36 lbf.in"));
     script
 }
 

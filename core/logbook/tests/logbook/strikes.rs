@@ -1,7 +1,7 @@
 //! Undo, in the tables too.
 
 use crate::rehearsal::{LINE, NEUTRAL, book};
-use crate::script::{at_ac_bay, found, moved, open, point, rig, set};
+use crate::script::{at_ac_bay, found, moved, open, point, rig, set, tool_at};
 use baywalk_domain::finding::{Decision, FollowUp};
 use baywalk_domain::rig::BookChange;
 use baywalk_domain::units::{DistanceUnit, Stated};
@@ -44,6 +44,7 @@ fn what_is_struck_is_gone_from_every_table() {
     at_ac_bay().play(&mut logbook);
     done_and_undone(&mut logbook, found(LINE, moved()));
     logbook.act(rig(), found(NEUTRAL, moved())).unwrap();
+    logbook.act(rig(), tool_at("45 lbf.in")).unwrap();
     done_and_undone(&mut logbook, set(NEUTRAL));
     let damage = Act::Damage {
         point: point(LINE),

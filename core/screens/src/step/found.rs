@@ -1,20 +1,19 @@
 //! As found: the check instruction, and the four grades.
 
-use super::Typed;
+use super::{Typed, tool};
 use crate::Problem;
 use crate::card::{Ask, Card, Key, figure};
 use crate::here::Here;
 use baywalk_domain::coded::Coded;
-use baywalk_domain::ids::{PointId, ToolId};
+use baywalk_domain::ids::PointId;
 use baywalk_domain::rig::Terminal;
-use baywalk_domain::torque::{Advice, choose};
-use baywalk_domain::units::{Stated, TorqueUnit};
-use baywalk_domain::walk::{Act, Angle, AsFound, Grade, Movement, ReadyAnswer, ReadyItem, Test};
+use baywalk_domain::walk::{Act, Angle, AsFound, Grade, Movement, Setting, Test};
 
 pub(super) fn card(here: &Here<'_>, id: PointId, terminal: &Terminal) -> Result<Card, Problem> {
     let words = here.words;
-    let advice = here.advice(id, terminal);
-    let check = check(here, &advice);
+    let (point, _, _) = here.point(id)?;
+    let advice = here.advice(point)?;
+    let check = here.setting(point);
     let question = match (&check, terminal.fastening.kind.takes_torque()) {
         (Some(_), _) => "step-found-turned",
         (None, true) => "step-found-looked",
@@ -31,38 +30,11 @@ pub(super) fn card(here: &Here<'_>, id: PointId, terminal: &Terminal) -> Result<
     card.lines.push(text.look);
     card.lines.extend(text.check.filter(|_| check.is_some()));
     card.lines.extend(text.missing);
-    if let Some((_, tool)) = &check {
-        card.lines.push(words.tool_name(*tool, &here.book));
-    }
+    card.lines.extend(tool::lines(here, check.as_ref()));
     card.cautions = text.cautions;
     card.cautions.extend(exceptions(here, id, terminal));
     card.keys = keys(here, check.is_some(), terminal);
     Ok(card)
-}
-
-/// What the check is set to, and the tool that reaches it, where there is one and it is at hand.
-fn check(here: &Here<'_>, advice: &Advice) -> Option<(Stated<TorqueUnit>, ToolId)> {
-    if matches!(
-        here.walk.ready.get(&ReadyItem::TorqueTool),
-        Some(ReadyAnswer::Without(_))
-    ) {
-        return None;
-    }
-    here.tool_for(advice.check.as_ref()?)
-}
-
-impl Here<'_> {
-    /// The first tool that reaches a torque, with what it is set to.
-    pub(super) fn tool_for(
-        &self,
-        wanted: &Stated<TorqueUnit>,
-    ) -> Option<(Stated<TorqueUnit>, ToolId)> {
-        let choice = choose(&self.book.tools, wanted, None);
-        choice
-            .fit
-            .first()
-            .map(|(tool, setting)| (setting.at.clone(), tool.id))
-    }
 }
 
 fn keys(here: &Here<'_>, by_torque: bool, terminal: &Terminal) -> Vec<Key> {
@@ -118,18 +90,20 @@ fn exceptions(here: &Here<'_>, id: PointId, terminal: &Terminal) -> Vec<String> 
 pub(super) fn act(
     here: &Here<'_>,
     point: PointId,
-    terminal: &Terminal,
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
-    let check = check(here, &here.advice(point, terminal));
+    let check = here
+        .point(point)
+        .ok()
+        .and_then(|(point, _, _)| here.setting(point));
     let Ok(grade) = Grade::from_code(key) else {
         return Ok(None);
     };
     let found = match (grade, check) {
-        (Grade::Held, Some((at, tool))) => AsFound::Held(Test::Torque { at, tool }),
+        (Grade::Held, Some(Setting { at, tool })) => AsFound::Held(Test::Torque { at, tool }),
         (Grade::Held, None) => AsFound::Held(Test::Tug),
-        (Grade::Moved, Some((below, tool))) => AsFound::Moved(Movement::Turned {
+        (Grade::Moved, Some(Setting { at: below, tool })) => AsFound::Moved(Movement::Turned {
             angle: typed.code(0)?,
             below,
             tool,

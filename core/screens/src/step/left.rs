@@ -1,55 +1,43 @@
 //! As left: what was done about what was found. Nothing is chosen beforehand.
 
-use super::Typed;
+use super::{Typed, tool};
 use crate::Problem;
 use crate::card::{Ask, Card, Key, figure};
 use crate::here::Here;
 use baywalk_domain::coded::Coded;
-use baywalk_domain::ids::{PointId, ToolId};
-use baywalk_domain::rig::Terminal;
+use baywalk_domain::ids::PointId;
 use baywalk_domain::torque::{Action, Advice};
-use baywalk_domain::units::{Stated, TorqueUnit};
-use baywalk_domain::walk::{Act, AloneWhy, AsFound, AsLeft};
-
-/// What to set, with which tool.
-type Setting = (Stated<TorqueUnit>, ToolId);
+use baywalk_domain::walk::{Act, AloneWhy, AsFound, AsLeft, Setting};
 
 pub(super) fn card(here: &Here<'_>, id: PointId) -> Result<Card, Problem> {
     let words = here.words;
-    let terminal = terminal(here, id)?;
-    let advice = here.advice(id, &terminal);
-    let setting = setting(here, &advice);
+    let (point, _, _) = here.point(id)?;
+    let advice = here.advice(point)?;
+    let setting = here.setting(point);
     let mut card = here.point_card("left", id, words.say("step-left-question"))?;
     let target = advice.target.as_ref().map(|target| &target.torque);
     card.figure = Some(figure(words, &advice, target));
-    card.lines.push(crate::holds::holds(words, &terminal));
+    let holds = point
+        .terminal()
+        .map(|terminal| crate::holds::holds(words, terminal));
+    card.lines.extend(holds);
     let text = words.advice(&advice);
     card.lines.push(text.left);
     card.lines.extend(text.set);
-    if let Some((_, tool)) = &setting {
-        card.lines.push(words.tool_name(*tool, &here.book));
-    }
+    card.lines.extend(tool::lines(here, setting.as_ref()));
     card.cautions = text.cautions;
     card.keys = keys(here, id, &advice, setting.as_ref());
     Ok(card)
 }
 
-fn terminal(here: &Here<'_>, id: PointId) -> Result<Terminal, Problem> {
-    let (point, _, _) = here.point(id)?;
-    let terminal = point.terminal().cloned();
-    terminal.ok_or_else(|| Problem::not_found(here.words.say("refused-not-in-book")))
-}
-
-fn setting(here: &Here<'_>, advice: &Advice) -> Option<Setting> {
-    let target = advice.target.as_ref()?;
-    here.tool_for(&target.torque)
-}
-
 fn keys(here: &Here<'_>, id: PointId, advice: &Advice, setting: Option<&Setting>) -> Vec<Key> {
     let words = here.words;
     let mut keys = Vec::new();
-    if let (Action::CheckThenSet, Some((at, _))) = (advice.action, setting) {
-        let word = words.fill("step-left-set", &[("torque", words.torque(at).into())]);
+    if let (Action::CheckThenSet, Some(setting)) = (advice.action, setting) {
+        let word = words.fill(
+            "step-left-set",
+            &[("torque", words.torque(&setting.at).into())],
+        );
         keys.push(Key::plain("set", word));
     }
     keys.push(Key::plain("remade", words.say("step-left-remade")));
@@ -78,11 +66,15 @@ pub(super) fn act(
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
-    let terminal = terminal(here, point)?;
-    let setting = setting(here, &here.advice(point, &terminal));
+    let setting = here
+        .point(point)
+        .ok()
+        .and_then(|(point, _, _)| here.setting(point));
     let left = match (key, setting) {
-        ("set", Some((torque, tool))) => AsLeft::Set { torque, tool },
-        ("remade", setting) => AsLeft::Remade { set: setting },
+        ("set", Some(Setting { at: torque, tool })) => AsLeft::Set { torque, tool },
+        ("remade", setting) => AsLeft::Remade {
+            set: setting.map(|setting| (setting.at, setting.tool)),
+        },
         ("out_of_service", _) => AsLeft::OutOfService {
             how: typed.words(0),
         },

@@ -11,6 +11,7 @@ mod power;
 mod prove;
 mod ready;
 mod source;
+mod tool;
 
 use crate::card::{Card, Line};
 use crate::here::Here;
@@ -52,6 +53,7 @@ fn draw(here: &Here<'_>) -> Result<Card, Problem> {
         Next::Except { device, set } => prove::except(here, device, &set),
         Next::KnownLive { bay, supply, again } => prove::known_live(here, bay, supply, again),
         Next::Read { device, check } => prove::read(here, device, &check),
+        Next::SetTool(wanted) => Ok(tool::card(here, &wanted)),
         Next::Point(point) => point::card(here, point),
         Next::Left(point) => left::card(here, point),
         Next::Close(bay) => bay::close(here, bay),
@@ -72,6 +74,7 @@ fn answer(here: &Here<'_>, key: &str, typed: &Typed<'_>) -> Result<Act, Problem>
         Next::Except { device, set } => prove::except_act(here, device, &set, key, typed),
         Next::KnownLive { bay, supply, .. } => prove::known_live_act(bay, supply, key, typed)?,
         Next::Read { device, check } => prove::read_act(device, check, key, typed)?,
+        Next::SetTool(wanted) => tool::act(wanted, key),
         Next::Point(point) => point::act(here, point, key, typed)?,
         Next::Left(point) => left::act(here, point, key, typed)?,
         Next::Close(bay) => bay::close_act(bay, key),

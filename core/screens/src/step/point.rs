@@ -5,15 +5,15 @@ use crate::Problem;
 use crate::card::{Card, Count};
 use crate::here::Here;
 use baywalk_domain::ids::PointId;
-use baywalk_domain::rig::{PointKind, Terminal};
-use baywalk_domain::torque::{Advice, advise};
-use baywalk_domain::walk::{Act, past};
+use baywalk_domain::rig::{Point, PointKind};
+use baywalk_domain::torque::Advice;
+use baywalk_domain::walk::Act;
 
 impl Here<'_> {
     /// The advice for a terminal as it stands now.
-    pub(crate) fn advice(&self, point: PointId, terminal: &Terminal) -> Advice {
-        let before = self.moved_running.get(&point).copied().unwrap_or(0);
-        advise(terminal, past(&self.walk, point, before), &self.practice)
+    pub(crate) fn advice(&self, point: &Point) -> Result<Advice, Problem> {
+        let advice = self.walk.advice(point, &self.outlook());
+        advice.ok_or_else(|| Problem::not_found(self.words.say("refused-not-in-book")))
     }
 
     /// A card that is about one point, with its place and count.
@@ -63,6 +63,6 @@ pub(super) fn act(
     let (point, _, _) = here.point(id)?;
     match &point.kind {
         PointKind::Look(_) => Ok(look::act(id, key, typed)),
-        PointKind::Terminal(terminal) => found::act(here, id, terminal, key, typed),
+        PointKind::Terminal(_) => found::act(here, id, key, typed),
     }
 }

@@ -66,3 +66,5 @@ refusal-what-record = record
 
 refused-no-walk = No walk is open for this rig. Start a walk first.
 refused-not-in-book = That is not in use in this rig's book. Choose one from the list, or add it first.
+
+refusal-tool-not-set = { $tool } is not said to be set to that. Set it, say so, then use it.

@@ -243,3 +243,10 @@ layout-starter-trailer-30a = to start a 30 A trailer from
 layout-starter-van-dc = to start a van without AC from
 book-no-column = There is no column “{ $found }” in the table of points. docs/rig-files.md lists them.
 torque-no-terminal = A look has no torque. Describe a terminal: its role and fastening at least.
+
+## Setting the tool
+
+step-tool-title = Set the tool
+step-tool-question = { $tool }: set to { $torque }?
+step-tool-key = It is set
+step-tool-band = Its class allows ±{ $percent } %: { $low } to { $high } at the joint.

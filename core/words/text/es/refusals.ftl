@@ -66,3 +66,5 @@ refusal-what-record = registro
 
 refused-no-walk = No hay un recorrido abierto para este vehículo. Empiece uno primero.
 refused-not-in-book = Eso no está en uso en el libro del vehículo. Elija de la lista, o agréguelo primero.
+
+refusal-tool-not-set = No consta que { $tool } esté ajustada a ese valor. Ajústela, indíquelo y luego úsela.

@@ -243,3 +243,10 @@ layout-starter-trailer-30a = para empezar un remolque de 30 A
 layout-starter-van-dc = para empezar una furgoneta sin CA
 book-no-column = No hay columna “{ $found }” en la tabla de puntos. docs/rig-files.md las enumera.
 torque-no-terminal = Una revisión visual no tiene torque. Describa una terminal: al menos su role y fastening.
+
+## Ajustar la herramienta
+
+step-tool-title = Ajuste la herramienta
+step-tool-question = { $tool }: ¿ajustada a { $torque }?
+step-tool-key = Está ajustada
+step-tool-band = Su clase permite ±{ $percent } %: de { $low } a { $high } en la unión.

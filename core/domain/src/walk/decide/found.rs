@@ -64,7 +64,7 @@ impl Deciding<'_> {
             super::at_phase(walk, crate::walk::Phase::AtBays)?;
         }
         let advice = self.advice(walk, id, terminal);
-        self.can_tell(id, &advice, terminal, found)?;
+        self.can_tell(walk, id, &advice, terminal, found)?;
         let mut shown = Shown {
             advice: Some(advice_shown(&advice)),
             ..Shown::default()
@@ -85,30 +85,30 @@ impl Deciding<'_> {
     /// Sees that the grade can be told by the way the advice allows.
     fn can_tell(
         &self,
+        walk: &WalkState,
         point: PointId,
         advice: &Advice,
         terminal: &Terminal,
         found: &AsFound,
     ) -> Result<(), Refusal> {
-        let tool = match found {
-            AsFound::Held(Test::Torque { tool, .. })
-            | AsFound::Moved(Movement::Turned { tool, .. } | Movement::Began { tool, .. }) => {
-                Some(*tool)
-            }
+        let set = match found {
+            AsFound::Held(Test::Torque { at, tool }) => Some((*tool, at)),
+            AsFound::Moved(Movement::Turned { below, tool, .. }) => Some((*tool, below)),
             _ => None,
         };
-        if let Some(tool) = tool {
-            let book = self.book()?;
-            book.tool(tool)
-                .filter(|tool| !tool.retired)
-                .ok_or(Refusal::NoTool)?;
+        if let Some((tool, at)) = set {
+            self.tool_set(walk, tool, at)?;
         }
+        if let AsFound::Moved(Movement::Began { tool, .. }) = found {
+            self.tool(*tool)?;
+        }
+        let by_tool = set.is_some() || matches!(found, AsFound::Moved(Movement::Began { .. }));
         let by_tug = matches!(
             found,
             AsFound::Held(Test::Tug) | AsFound::Moved(Movement::Gave)
         );
         let screw = terminal.fastening.kind.takes_torque();
-        let refuse = (tool.is_some() && advice.check.is_none()) || (by_tug && screw);
+        let refuse = (by_tool && advice.check.is_none()) || (by_tug && screw);
         if refuse {
             Err(Refusal::NotBy {
                 point,

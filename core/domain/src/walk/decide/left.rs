@@ -2,7 +2,7 @@
 
 use super::{Deciding, found, gate, said};
 use crate::finding::{About, FindingKind};
-use crate::ids::{PointId, ToolId};
+use crate::ids::PointId;
 use crate::rig::Tool;
 use crate::torque::{Action, setting};
 use crate::units::{Stated, TorqueUnit};
@@ -35,13 +35,15 @@ impl Deciding<'_> {
             AsLeft::Alone(why) => alone(id, *why, &grade.found)?,
             AsLeft::Set { torque, tool } => {
                 self.may_set(walk, id, record, advice.action)?;
-                let tool = self.by_tool(*tool)?;
+                let tool = self.tool_set(walk, *tool, torque)?;
                 off_figure(torque, figure, tool)
             }
             AsLeft::Remade { set } => {
                 let (torque, tool) = set.as_ref().map(|(torque, tool)| (torque, *tool)).unzip();
-                let tool = tool.map(|tool| self.by_tool(tool)).transpose()?;
-                let pair = torque.zip(tool);
+                let known = torque
+                    .zip(tool)
+                    .map(|(at, tool)| self.tool_set(walk, tool, at));
+                let pair = torque.zip(known.transpose()?);
                 pair.and_then(|(torque, tool)| off_figure(torque, figure, tool))
             }
             AsLeft::OutOfService { how } => {
@@ -81,11 +83,6 @@ impl Deciding<'_> {
             Action::CheckThenSet => Ok(()),
             advice => Err(Refusal::NotBy { point, advice }),
         }
-    }
-
-    fn by_tool(&self, tool: ToolId) -> Result<&Tool, Refusal> {
-        let known = self.book()?.tool(tool).filter(|tool| !tool.retired);
-        known.ok_or(Refusal::NoTool)
     }
 }
 

@@ -13,6 +13,7 @@ mod measure;
 mod prove;
 mod ready;
 mod restore;
+mod set_tool;
 mod start;
 mod strike;
 
@@ -141,6 +142,7 @@ impl<'a> Deciding<'a> {
                 set,
                 reason,
             } => self.except(walk, *device, set, reason),
+            Act::SetTool { tool, at } => self.set_tool(walk, *tool, at),
             Act::Found { point, found } => self.found(walk, *point, found),
             Act::Correct { point, found, why } => self.correct(walk, *point, found, why),
             Act::Look { point, seen } => self.look(walk, *point, seen),
