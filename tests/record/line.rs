@@ -96,7 +96,7 @@ fn of_point(book: &Book, act: &Act) -> Value {
             Seen::NotLooked(why) => json!({"point": point(*id), "not_looked": why}),
         },
         Act::SetTool { tool, at } => {
-            json!({"tool": code(&book.tool(*tool).unwrap().code), "at": pair(at)})
+            json!({"tool": code(&book.tool(*tool).unwrap().code), "to": pair(at)})
         }
         Act::Damage {
             point: id,

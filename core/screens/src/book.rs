@@ -222,6 +222,45 @@ pub fn retire(core: &mut Core, rig: RigId, code: &str) -> Result<Vec<Told>, Prob
     change(core, rig, code, &[("retired".to_owned(), word.to_owned())])
 }
 
+/// Changes the book by one line, as it is typed in the middle of a walk: `add point code=F15 …`,
+/// `change F8 torque=45 lbf.in torque_basis=label`, `retire F8`.
+///
+/// # Errors
+/// [`Problem`] where the line can't be read, or as [`add`], [`change`] and [`retire`].
+pub(crate) fn line(core: &mut Core, rig: RigId, text: &str) -> Result<Told, Problem> {
+    let mut words = text.split_whitespace();
+    let (verb, what) = (
+        words.next().unwrap_or_default(),
+        words.next().unwrap_or_default(),
+    );
+    let fields = spaced(words);
+    let told = match verb {
+        "add" => add(core, rig, what, &fields)?,
+        "change" => change(core, rig, what, &fields)?,
+        "retire" => retire(core, rig, what)?,
+        _ => {
+            return Err(Problem::input(
+                core.words.fill("book-no-line", &[("found", text.into())]),
+            ));
+        }
+    };
+    let told = told.into_iter().last();
+    told.ok_or_else(|| Problem::input(core.words.say("book-nothing")))
+}
+
+/// Fields whose values may have blanks in them: a value goes on to the next `name=`.
+fn spaced<'a>(words: impl Iterator<Item = &'a str>) -> Vec<(String, String)> {
+    let mut fields: Vec<(String, String)> = Vec::new();
+    for word in words {
+        match (word.split_once('='), fields.last_mut()) {
+            (Some((name, value)), _) => fields.push((name.to_owned(), value.to_owned())),
+            (None, Some((_, value))) => *value = format!("{value} {word}"),
+            (None, None) => fields.push((word.to_owned(), String::new())),
+        }
+    }
+    fields
+}
+
 fn amend_with(core: &mut Core, rig: RigId, files: &Files) -> Result<Vec<Told>, Problem> {
     let (toml, csv) = (
         NamedText {

@@ -9,6 +9,7 @@ pub mod findings;
 mod here;
 mod holds;
 pub mod odometer;
+mod photo;
 mod problem;
 pub mod report;
 pub mod result;

@@ -138,9 +138,9 @@ impl Written {
                 check: self.check()?,
                 volts: Stated::parse_pair(volts)?,
             },
-            Self::SetTool { tool, at } => Act::SetTool {
+            Self::SetTool { tool, to } => Act::SetTool {
                 tool: bring::tool(book, tool)?,
-                at: Stated::parse_pair(at)?,
+                at: Stated::parse_pair(to)?,
             },
             Self::Except {
                 device,

@@ -71,7 +71,7 @@ pub(super) enum Written {
     },
     SetTool {
         tool: String,
-        at: String,
+        to: String,
     },
     Found {
         point: String,

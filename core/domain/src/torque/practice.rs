@@ -70,8 +70,9 @@ impl Default for Practice {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Past {
-    /// Walks running in which it moved, up to now and since it was last made anew: before the check
-    /// of this walk those of earlier walks, after a check that moved it this walk too.
+    /// Walks running in which it moved, up to now: before the check of this walk those of earlier
+    /// walks, after a check that moved it this walk too. Making it anew does not end the row: a place
+    /// that moves again after that is no better for it.
     pub moved_running: u8,
     /// Whether heat or broken strands are seen now.
     pub spoiled: bool,

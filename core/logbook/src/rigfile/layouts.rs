@@ -58,6 +58,8 @@ pub fn layouts() -> &'static [Layout] {
         layout!("starter-motorhome-50a"),
         layout!("starter-trailer-30a"),
         layout!("starter-van-dc"),
+        layout!("starter-empty-motorhome"),
+        layout!("starter-empty-trailer"),
     ]
 }
 

@@ -5,51 +5,17 @@ use crate::Problem;
 use crate::card::{Ask, Card, Key};
 use crate::here::Here;
 use baywalk_domain::coded::Coded;
+use baywalk_domain::finding::About;
 use baywalk_domain::ids::PointId;
 use baywalk_domain::walk::{Act, AsFound, Counted, Damage, Ending, Next, NotJudgedWhy, Seen};
 
 pub(super) fn keys(here: &Here<'_>) -> Vec<Key> {
     let words = here.words;
-    let why = || Ask::Words {
-        question: words.say("step-why"),
-    };
-    let mut keys = Vec::new();
-    if let Next::Point(_) = here.next() {
-        let reasons = NotJudgedWhy::ALL
-            .iter()
-            .map(|why| (why.code().to_owned(), words.code(*why)))
-            .collect();
-        let ask = Ask::Choice {
-            question: words.say("step-why"),
-            options: reasons,
-        };
-        let note = Ask::Words {
-            question: words.say("step-note"),
-        };
-        keys.push(
-            Key::plain("skip", words.say("step-skip"))
-                .asking(ask)
-                .asking(note),
-        );
-    }
-    if about(here).is_some() {
-        let kinds = Damage::ALL
-            .iter()
-            .map(|kind| (kind.code().to_owned(), words.code(*kind)))
-            .collect();
-        let ask = Ask::Choice {
-            question: words.say("step-damage-what"),
-            options: kinds,
-        };
-        let note = Ask::Words {
-            question: words.say("step-note"),
-        };
-        keys.push(
-            Key::plain("damage", words.say("step-damage"))
-                .asking(ask)
-                .asking(note),
-        );
-    }
+    let mut keys = of_point(here);
+    let file = Key::plain("photo", words.say("step-photo")).asking(ask(here, "step-photo-file"));
+    keys.push(file.asking(ask(here, "step-note")));
+    let note = Key::plain("note", words.say("step-book")).noted(words.say("step-book-note"));
+    keys.push(note.asking(ask(here, "step-book-what")));
     if here.walk.standing.len() > 1 {
         keys.push(Key::plain("undo", words.say("step-undo")));
     }
@@ -59,8 +25,45 @@ pub(super) fn keys(here: &Here<'_>) -> Vec<Key> {
             keys.push(Key::plain("close_early", words.say("step-close-early")));
         }
     }
-    keys.push(Key::plain("end_early", words.say("step-end-early")).asking(why()));
+    keys.push(Key::plain("end_early", words.say("step-end-early")).asking(ask(here, "step-why")));
     keys
+}
+
+/// The keys of a card that is about a point.
+fn of_point(here: &Here<'_>) -> Vec<Key> {
+    let words = here.words;
+    let mut keys = Vec::new();
+    if let Next::Point(_) = here.next() {
+        let why = choice::<NotJudgedWhy>(here, "step-why");
+        let skip = Key::plain("skip", words.say("step-skip")).asking(why);
+        keys.push(skip.asking(ask(here, "step-note")));
+    }
+    if about(here).is_some() {
+        let what = choice::<Damage>(here, "step-damage-what");
+        let damage = Key::plain("damage", words.say("step-damage")).asking(what);
+        keys.push(damage.asking(ask(here, "step-note")));
+    }
+    keys
+}
+
+fn ask(here: &Here<'_>, key: &str) -> Ask {
+    Ask::Words {
+        question: here.words.say(key),
+    }
+}
+
+fn choice<T: Coded>(here: &Here<'_>, key: &str) -> Ask {
+    let option = |member: &T| (member.code().to_owned(), here.words.code(*member));
+    Ask::Choice {
+        question: here.words.say(key),
+        options: T::ALL.iter().map(option).collect(),
+    }
+}
+
+/// What a photo taken at the card shows: the point, else the open bay, else the rig.
+pub(super) fn subject(here: &Here<'_>) -> About {
+    let bay = here.walk.open_bays().next().map(About::Bay);
+    about(here).map(About::Point).or(bay).unwrap_or(About::Rig)
 }
 
 /// The point that the card is about, where it is about one.

@@ -15,7 +15,7 @@ mod tool;
 
 use crate::card::{Card, Line};
 use crate::here::Here;
-use crate::{Core, Problem, Told};
+use crate::{Core, Problem, Told, book, photo};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::walk::{Act, Next};
 
@@ -37,6 +37,20 @@ pub fn card(core: &Core, rig: RigId) -> Result<Card, Problem> {
 /// nothing is changed then.
 pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result<Told, Problem> {
     let here = Here::read(core, rig)?;
+    match key {
+        "photo" => {
+            let about = always::subject(&here);
+            return photo::take(core, rig, about, typed);
+        }
+        "note" => {
+            return book::line(
+                core,
+                rig,
+                typed.first().map(String::as_str).unwrap_or_default(),
+            );
+        }
+        _ => {}
+    }
     let act = match always::act(&here, key, typed)? {
         Some(act) => act,
         None => answer(&here, key, &Typed { here: &here, typed })?,

@@ -2,7 +2,7 @@
 
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::FindingKind;
-use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId};
+use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::isolation::Lapse;
 use baywalk_domain::rig::{
     Bay, Book, BookFault, Check, Code, Conductor, Device, DeviceKind, Fastening, FasteningKind,
@@ -145,6 +145,7 @@ fn plain() -> Vec<Refusal> {
         Refusal::NoMeter,
         Refusal::NoSuchPair,
         Refusal::NoTool,
+        Refusal::ToolNotSet(ToolId::new(ID)),
         Refusal::SayWhy,
         Refusal::NoFinding,
         Refusal::OdometerBack,

@@ -241,6 +241,8 @@ layout-sample-trailer = an invented 30 A trailer, whole
 layout-starter-motorhome-50a = to start a 50 A motorhome from
 layout-starter-trailer-30a = to start a 30 A trailer from
 layout-starter-van-dc = to start a van without AC from
+layout-starter-empty-motorhome = to build the book of a motorhome on the first walk
+layout-starter-empty-trailer = to build the book of a trailer on the first walk
 book-no-column = There is no column “{ $found }” in the table of points. docs/rig-files.md lists them.
 torque-no-terminal = A look has no torque. Describe a terminal: its role and fastening at least.
 
@@ -250,3 +252,12 @@ step-tool-title = Set the tool
 step-tool-question = { $tool }: set to { $torque }?
 step-tool-key = It is set
 step-tool-band = Its class allows ±{ $percent } %: { $low } to { $high } at the joint.
+
+## Photos and the book on the way
+
+step-photo = Photo
+step-photo-file = Which file?
+step-book = Note in the book
+step-book-note = add, change or retire a bay, device or point
+step-book-what = What? Such as: add point code=F15 device=FTS name=spare lug role=power fastening=stud
+book-no-line = “{ $found }” can't be noted. Expected is such as: add point code=F15 …, change F8 torque=45 lbf.in, retire F8.

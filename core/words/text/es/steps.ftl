@@ -241,6 +241,8 @@ layout-sample-trailer = un remolque inventado de 30 A, completo
 layout-starter-motorhome-50a = para empezar una casa rodante de 50 A
 layout-starter-trailer-30a = para empezar un remolque de 30 A
 layout-starter-van-dc = para empezar una furgoneta sin CA
+layout-starter-empty-motorhome = para armar el libro de una casa rodante en el primer recorrido
+layout-starter-empty-trailer = para armar el libro de un remolque en el primer recorrido
 book-no-column = No hay columna “{ $found }” en la tabla de puntos. docs/rig-files.md las enumera.
 torque-no-terminal = Una revisión visual no tiene torque. Describa una terminal: al menos su role y fastening.
 
@@ -250,3 +252,12 @@ step-tool-title = Ajuste la herramienta
 step-tool-question = { $tool }: ¿ajustada a { $torque }?
 step-tool-key = Está ajustada
 step-tool-band = Su clase permite ±{ $percent } %: de { $low } a { $high } en la unión.
+
+## Fotos y el libro sobre la marcha
+
+step-photo = Foto
+step-photo-file = ¿Qué archivo?
+step-book = Anotar en el libro
+step-book-note = agregar, cambiar o retirar un compartimento, aparato o punto
+step-book-what = ¿Qué? Por ejemplo: add point code=F15 device=FTS name=terminal libre role=power fastening=stud
+book-no-line = No se puede anotar “{ $found }”. Se espera, por ejemplo: add point code=F15 …, change F8 torque=45 lbf.in, retire F8.

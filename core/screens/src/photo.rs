@@ -1,0 +1,31 @@
+//! Taking a photo in.
+
+use crate::{Core, Problem, Told};
+use baywalk_domain::finding::About;
+use baywalk_domain::ids::RigId;
+use baywalk_domain::walk::Act;
+use std::path::Path;
+
+/// Takes a photo in from a file and notes what it shows; `typed` holds the file and the caption.
+///
+/// # Errors
+/// [`Problem`] where the file is no photo or can't be kept; nothing is noted then.
+pub(crate) fn take(
+    core: &mut Core,
+    rig: RigId,
+    about: About,
+    typed: &[String],
+) -> Result<Told, Problem> {
+    let text = |place: usize| typed.get(place).map(|text| text.trim()).unwrap_or_default();
+    let taken = core.logbook.add_photo(Path::new(text(0)));
+    let digest = taken.map_err(|fault| core.storage(&fault))?.to_string();
+    let caption = text(1).to_owned();
+    core.act(
+        rig,
+        Act::Photo {
+            about,
+            digest,
+            caption,
+        },
+    )
+}
