@@ -22,7 +22,14 @@ pub(super) fn keys(here: &Here<'_>) -> Vec<Key> {
     if !here.walk.paused {
         keys.push(Key::plain("stop", words.say("step-stop")));
         if here.walk.open_bays().next().is_some() {
-            keys.push(Key::plain("close_early", words.say("step-close-early")));
+            let counted = Ask::Choice {
+                question: words.say("step-close-all"),
+                options: vec![
+                    ("yes".to_owned(), words.say("step-close-key")),
+                    ("no".to_owned(), words.say("step-close-not-yet")),
+                ],
+            };
+            keys.push(Key::plain("close_early", words.say("step-close-early")).asking(counted));
         }
     }
     keys.push(Key::plain("end_early", words.say("step-end-early")).asking(ask(here, "step-why")));
@@ -85,7 +92,10 @@ pub(super) fn act(here: &Here<'_>, key: &str, typed: &[String]) -> Result<Option
         ("stop", _) => Some(Act::Pause),
         ("close_early", _) => here.walk.open_bays().next().map(|bay| Act::Close {
             bay,
-            counted: Counted::ALL,
+            counted: Counted {
+                covers: typed.words(0) == "yes",
+                ..Counted::ALL
+            },
         }),
         ("end_early", _) => Some(Act::End(Ending::Early(typed.words(0)))),
         ("damage", Some(point)) => Some(Act::Damage {

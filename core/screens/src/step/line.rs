@@ -41,32 +41,26 @@ impl Here<'_> {
         if !proved {
             return self.line();
         }
-        let excepted = self
-            .walk
-            .bays
-            .get(&bay)
-            .is_some_and(|work| !work.exceptions.is_empty());
-        let key = if excepted {
-            "line-dead-but"
-        } else {
-            "line-dead"
+        let work = self.walk.bays.get(&bay);
+        let excepted = work.is_some_and(|work| !work.exceptions.is_empty());
+        let time = work.and_then(|work| {
+            let mut finished = work.proofs.iter().filter_map(|proof| proof.after.as_ref());
+            finished.next_back().map(|known| known.at.wall.time())
+        });
+        let key = match (excepted, time) {
+            (false, _) => "line-dead",
+            (true, Some(_)) => "line-dead-but",
+            (true, None) => "line-excepted",
         };
+        let mut args = vec![("bay", code.into())];
+        args.extend(time.map(|time| ("time", self.words.time(time).into())));
         Line {
             state: if excepted {
                 LineState::Unproved
             } else {
                 LineState::Dead
             },
-            words: self.words.fill(
-                key,
-                &[
-                    ("bay", code.into()),
-                    (
-                        "time",
-                        self.words.time(self.proof_time(bay).wall.time()).into(),
-                    ),
-                ],
-            ),
+            words: self.words.fill(key, &args),
         }
     }
 
@@ -95,19 +89,5 @@ impl Here<'_> {
 
     fn proved_or_excepted(&self, device: &Device) -> bool {
         self.walk.is_proved(device) || self.walk.unread(device).is_empty()
-    }
-
-    fn proof_time(&self, bay: BayId) -> baywalk_domain::moment::Moment {
-        let proofs = self
-            .walk
-            .bays
-            .get(&bay)
-            .map(|work| work.proofs.as_slice())
-            .unwrap_or_default();
-        let last = proofs
-            .iter()
-            .filter_map(|proof| proof.after.as_ref())
-            .next_back();
-        last.map_or_else(|| self.walk.last.clone(), |known| known.at.clone())
     }
 }

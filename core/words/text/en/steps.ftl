@@ -261,3 +261,6 @@ step-book = Note in the book
 step-book-note = add, change or retire a bay, device or point
 step-book-what = What? Such as: add point code=F15 device=FTS name=spare lug role=power fastening=stud
 book-no-line = “{ $found }” can't be noted. Expected is such as: add point code=F15 …, change F8 torque=45 lbf.in, retire F8.
+line-excepted = Bay { $bay }: live by exception, nothing here is proved dead.
+step-close-all = Conductors clear, screws back, tools out, cover on?
+step-close-not-yet = Not yet

@@ -261,3 +261,6 @@ step-book = Anotar en el libro
 step-book-note = agregar, cambiar o retirar un compartimento, aparato o punto
 step-book-what = ¿Qué? Por ejemplo: add point code=F15 device=FTS name=terminal libre role=power fastening=stud
 book-no-line = No se puede anotar “{ $found }”. Se espera, por ejemplo: add point code=F15 …, change F8 torque=45 lbf.in, retire F8.
+line-excepted = Compartimento { $bay }: con tensión por excepción; aquí no se comprobó nada.
+step-close-all = ¿Conductores libres, tornillos puestos, herramientas afuera, tapa puesta?
+step-close-not-yet = Todavía no
