@@ -156,7 +156,6 @@ impl Recorder {
     /// What is told of a rig that was never walked before.
     fn told<T>(&self, tell: impl FnOnce(&Outlook<'_>) -> T) -> T {
         tell(&Outlook {
-            unsettled: &[],
             moved_running: &BTreeMap::new(),
             practice: &self.practice,
         })

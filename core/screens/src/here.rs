@@ -14,7 +14,6 @@ pub(crate) struct Here<'a> {
     pub(crate) words: &'a Words,
     pub(crate) book: Book,
     pub(crate) walk: WalkState,
-    pub(crate) unsettled: Vec<PointId>,
     pub(crate) moved_running: BTreeMap<PointId, u8>,
     pub(crate) practice: Practice,
     pub(crate) now: Moment,
@@ -30,7 +29,6 @@ impl<'a> Here<'a> {
             words: &core.words,
             book: log.book(rig)?,
             walk,
-            unsettled: log.unsettled(rig)?,
             moved_running: log.moved_running(rig)?,
             practice: log.practice()?,
             now: log.now(),
@@ -43,7 +41,6 @@ impl<'a> Here<'a> {
 
     pub(crate) fn outlook(&self) -> Outlook<'_> {
         Outlook {
-            unsettled: &self.unsettled,
             moved_running: &self.moved_running,
             practice: &self.practice,
         }

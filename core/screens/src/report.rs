@@ -40,7 +40,7 @@ pub fn html(core: &Core, walk: WalkId) -> Result<String, Problem> {
         book: &book,
         walk: &state,
         entries: &entries,
-        summary: &summary(&state, &book, &[]),
+        summary: &summary(&state, &book),
         findings: &findings,
         moved_before: &moved_before,
         due: due.as_ref(),

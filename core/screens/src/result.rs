@@ -40,7 +40,7 @@ pub struct ResultScreen {
 pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Problem> {
     let book = core.logbook.book(rig)?;
     let state = core.logbook.walk(walk)?;
-    let sum = summary(&state, &book, &[]);
+    let sum = summary(&state, &book);
     let due = crate::due::due(core, rig)?;
     let name = |id: &PointId| core.words.point_name(*id, &book);
     Ok(ResultScreen {

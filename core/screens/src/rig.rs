@@ -61,12 +61,11 @@ pub struct StripBay {
 pub fn rig(core: &Core, id: RigId) -> Result<RigScreen, Problem> {
     let book = core.logbook.book(id)?;
     let open = core.logbook.open_walk(id)?;
-    let unsettled = core.logbook.unsettled(id)?;
     let line = match &open {
         Some(_) => Some(Here::read(core, id)?.line()),
         None => None,
     };
-    let sum = open.as_ref().map(|walk| summary(walk, &book, &unsettled));
+    let sum = open.as_ref().map(|walk| summary(walk, &book));
     let findings = core
         .logbook
         .findings(id)?

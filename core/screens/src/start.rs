@@ -23,7 +23,7 @@ pub struct Wish<'a> {
 pub fn start(core: &mut Core, rig: RigId, wish: &Wish<'_>) -> Result<Told, Problem> {
     let book = core.logbook.book(rig)?;
     let scope = match (wish.second_look, wish.bays) {
-        (true, _) => Scope::SecondLook,
+        (true, _) => Scope::SecondLook(core.logbook.unsettled(rig)?),
         (false, []) => Scope::Whole,
         (false, bays) => Scope::Bays(
             bays.iter()

@@ -5,7 +5,7 @@ use super::written::{How, Written};
 use super::{about, bring};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{Finding, FollowUp};
-use baywalk_domain::ids::ActId;
+use baywalk_domain::ids::{ActId, PointId};
 use baywalk_domain::isolation::MeterKind;
 use baywalk_domain::rig::{Book, Check};
 use baywalk_domain::supply::{Measured, Reading};
@@ -17,6 +17,8 @@ pub(super) struct Around<'a> {
     pub(super) book: &'a Book,
     pub(super) findings: &'a [Finding],
     pub(super) newest: Option<ActId>,
+    /// The points that wait for a second look.
+    pub(super) unsettled: Vec<PointId>,
     /// Takes a photo in and gives its digest.
     pub(super) photo: &'a mut dyn FnMut(&str) -> Result<String, ScriptFault>,
 }
@@ -51,7 +53,7 @@ impl Written {
                 second_look,
             } => Act::Start {
                 person: person.clone(),
-                scope: scope(around.book, bays, *second_look)?,
+                scope: scope(around, bays, *second_look)?,
             },
             Self::Ready { item, without } => Act::Ready {
                 item: Coded::from_code(item)?,
@@ -255,12 +257,12 @@ impl Written {
     }
 }
 
-fn scope(book: &Book, bays: &[String], second_look: bool) -> Result<Scope, ScriptFault> {
+fn scope(around: &Around<'_>, bays: &[String], second_look: bool) -> Result<Scope, ScriptFault> {
     Ok(match (second_look, bays) {
-        (true, _) => Scope::SecondLook,
+        (true, _) => Scope::SecondLook(around.unsettled.clone()),
         (false, []) => Scope::Whole,
         (false, bays) => {
-            let bays = bays.iter().map(|bay| bring::bay(book, bay));
+            let bays = bays.iter().map(|bay| bring::bay(around.book, bay));
             Scope::Bays(bays.collect::<Result<_, _>>()?)
         }
     })

@@ -123,6 +123,7 @@ fn prepare(
     }
     let (of, book) = book_of(rig)?;
     let findings = core.logbook.findings(of)?;
+    let unsettled = core.logbook.unsettled(of)?;
     let newest = core
         .logbook
         .open_walk(of)?
@@ -139,6 +140,7 @@ fn prepare(
         book: &book,
         findings: &findings,
         newest,
+        unsettled,
         photo: &mut photo,
     };
     match line.act.act(&mut around) {

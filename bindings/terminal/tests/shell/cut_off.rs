@@ -27,7 +27,7 @@ fn stopped_between_any_two_acts_and_gone_on_with_gives_the_same_ledger() {
             "line {at}: {}",
             super::said(&output)
         );
-        at += 7;
+        at += 3;
     }
     let script = shell.write("wren.jsonl", WREN);
     assert!(shell.replay(&script).status.success());

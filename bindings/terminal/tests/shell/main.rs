@@ -11,8 +11,10 @@ mod by_hand;
 mod calc;
 mod cut_off;
 mod listings;
+mod photos;
 mod prompts;
 mod replay;
+mod second_look;
 
 use std::io::Write;
 use std::path::{Path, PathBuf};

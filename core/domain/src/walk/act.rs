@@ -15,8 +15,8 @@ pub enum Scope {
     Whole,
     /// Some bays.
     Bays(Vec<BayId>),
-    /// The points that the last walk disturbed.
-    SecondLook,
+    /// A second look at points that an earlier walk disturbed.
+    SecondLook(Vec<PointId>),
 }
 
 /// How a source was taken away.

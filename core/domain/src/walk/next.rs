@@ -89,7 +89,7 @@ impl WalkState {
     }
 
     fn next_at_bays(&self, book: &Book, outlook: &Outlook<'_>) -> Next {
-        let to_do = self.points_to_do(book, outlook.unsettled);
+        let to_do = self.points_to_do(book);
         let undone = |bay: BayId| -> Vec<&Point> {
             let waits = |point: &&&Point| {
                 let done = self.point(point.id).is_some_and(PointRecord::is_done);

@@ -19,8 +19,6 @@ pub struct Setting {
 /// What the next step is told by, beside the walk and the book.
 #[derive(Debug, Clone, Copy)]
 pub struct Outlook<'a> {
-    /// The points that the last walk disturbed and no walk has seen since.
-    pub unsettled: &'a [PointId],
     /// In how many walks running each point had moved before this one.
     pub moved_running: &'a BTreeMap<PointId, u8>,
     /// Our own settings of the check.

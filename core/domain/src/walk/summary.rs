@@ -37,16 +37,16 @@ pub struct Alive {
 
 impl WalkState {
     /// The points this walk goes through, bay by bay, in order.
-    ///
-    /// `unsettled` are the points that the last walk disturbed, for a second look.
     #[must_use]
-    pub fn points_to_do<'a>(&self, book: &'a Book, unsettled: &[PointId]) -> Vec<&'a Point> {
+    pub fn points_to_do<'a>(&self, book: &'a Book) -> Vec<&'a Point> {
         let in_scope = |bay: &BayId| match &self.scope {
-            Scope::Whole | Scope::SecondLook => true,
+            Scope::Whole | Scope::SecondLook(_) => true,
             Scope::Bays(bays) => bays.contains(bay),
         };
-        let wanted =
-            |point: &&Point| self.scope != Scope::SecondLook || unsettled.contains(&point.id);
+        let wanted = |point: &&Point| match &self.scope {
+            Scope::SecondLook(points) => points.contains(&point.id),
+            Scope::Whole | Scope::Bays(_) => true,
+        };
         book.bays_in_order()
             .into_iter()
             .filter(|bay| in_scope(&bay.id))
@@ -58,8 +58,8 @@ impl WalkState {
 
 /// Sums a walk up.
 #[must_use]
-pub fn summary(walk: &WalkState, book: &Book, unsettled: &[PointId]) -> Summary {
-    let points = walk.points_to_do(book, unsettled);
+pub fn summary(walk: &WalkState, book: &Book) -> Summary {
+    let points = walk.points_to_do(book);
     let none = PointRecord::default();
     let mut sum = Summary {
         total: points.len(),

@@ -57,7 +57,6 @@ impl Walker {
     pub(crate) fn next(&self, walk: &WalkState) -> Next {
         let practice = Practice::default();
         let outlook = Outlook {
-            unsettled: &[],
             moved_running: &self.moved_running,
             practice: &practice,
         };

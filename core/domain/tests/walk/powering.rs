@@ -101,7 +101,7 @@ fn a_walk_can_end_early_anywhere_and_says_what_was_not_judged() {
     let mut walker = Walker::at_ac_bay();
     walker.act(found(LINE, held())).unwrap();
     let state = walker.state().unwrap();
-    let sum = summary(&state, &walker.book, &[]);
+    let sum = summary(&state, &walker.book);
     assert_eq!((sum.done, sum.total), (1, 5));
     assert_eq!(sum.not_judged.len(), 4);
     assert_eq!(sum.dead, vec![bay(AC_BAY)]);

@@ -47,7 +47,7 @@ pub(super) fn put(tx: &Connection, walk: &OpenWalk, point: PointId) -> Result<()
             point.to_string(),
             walk.begun,
             walk.state.id.to_string(),
-            walk.state.scope == Scope::SecondLook,
+            matches!(walk.state.scope, Scope::SecondLook(_)),
             grade.map(Coded::code),
             record.is_disturbed(),
             json::write::<stored::PointRecord>(record)?,

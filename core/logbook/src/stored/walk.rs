@@ -2,7 +2,7 @@
 
 use super::Text;
 use super::shape::{choice, record};
-use baywalk_domain::ids::BayId;
+use baywalk_domain::ids::{BayId, PointId};
 use baywalk_domain::walk;
 
 choice! {
@@ -10,7 +10,7 @@ choice! {
     Scope = walk::Scope {
         Whole,
         Bays(bays: Vec<Text<BayId>>),
-        SecondLook,
+        SecondLook(second_look: Vec<Text<PointId>>),
     }
 }
 

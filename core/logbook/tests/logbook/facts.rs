@@ -37,7 +37,7 @@ fn the_rules_are_told_what_earlier_walks_found() {
     walk(
         &mut logbook,
         2000,
-        Scope::SecondLook,
+        Scope::SecondLook(vec![point(LINE)]),
         vec![found(LINE, held())],
     );
     assert_eq!(logbook.unsettled(rig()).unwrap(), []);

@@ -67,7 +67,7 @@ fn ending(view: &View<'_>) -> String {
 fn scope(view: &View<'_>) -> String {
     match &view.facts.walk.scope {
         Scope::Whole => view.say("report-scope-whole"),
-        Scope::SecondLook => view.say("report-scope-second-look"),
+        Scope::SecondLook(_) => view.say("report-scope-second-look"),
         Scope::Bays(bays) => {
             let names: Vec<String> = bays.iter().map(|bay| view.bay_words(*bay)).collect();
             view.fill("report-scope-bays", &[("bays", &names.join("; "))])

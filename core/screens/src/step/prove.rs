@@ -211,10 +211,7 @@ impl Here<'_> {
     /// The first terminal of the book, by bays and codes, that fits and is not gone through.
     fn first_undone(&self, fits: impl Fn(&Point) -> bool) -> Option<PointId> {
         let done = |id| self.walk.point(id).is_some_and(PointRecord::is_done);
-        let points = self
-            .walk
-            .points_to_do(&self.book, &self.unsettled)
-            .into_iter();
+        let points = self.walk.points_to_do(&self.book).into_iter();
         points
             .filter(|point| point.terminal().is_some() && fits(point) && !done(point.id))
             .map(|point| point.id)

@@ -16,8 +16,11 @@ impl Deciding<'_> {
                 return Err(Refusal::NotInBook("bay"));
             }
         }
-        if *scope == Scope::SecondLook && self.context.unsettled.is_empty() {
-            return Err(Refusal::NotInBook("point"));
+        if let Scope::SecondLook(points) = scope {
+            let waits = |point| self.context.unsettled.contains(point);
+            if points.is_empty() || !points.iter().all(waits) {
+                return Err(Refusal::NotInBook("point"));
+            }
         }
         Ok(())
     }
