@@ -27,6 +27,8 @@ coded! {
         Idle = "idle",
         /// The wall clock and the clock since start disagree.
         ClockJump = "clock_jump",
+        /// A conductor of the bay was found live.
+        FoundLive = "found_live",
         /// A source or a proof was struck or changed.
         Isolation = "isolation",
     }

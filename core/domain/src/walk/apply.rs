@@ -235,12 +235,11 @@ impl WalkState {
 }
 
 impl BayWork {
-    /// Ends the proof that runs, or begins a new one.
+    /// Ends the proof that runs, or begins one; where no pair was read yet, it begins anew.
     fn known_live(&mut self, supply: SupplyKind, known: KnownLive) {
-        let runs = |proof: &&mut Proof| {
-            proof.supply == supply && proof.is_running() && !proof.reads.is_empty()
-        };
+        let runs = |proof: &&mut Proof| proof.supply == supply && proof.is_running();
         match self.proofs.iter_mut().find(runs) {
+            Some(proof) if proof.reads.is_empty() => proof.before = known,
             Some(proof) => proof.after = Some(known),
             None => self.proofs.push(Proof {
                 supply,
@@ -252,7 +251,21 @@ impl BayWork {
         }
     }
 
+    /// Adds a reading to the proof that runs. One that is live leaves nothing standing that was
+    /// proved or begun in the bay before it.
     fn read(&mut self, read: Read) {
+        if !read.dead {
+            for proof in self
+                .proofs
+                .iter_mut()
+                .filter(|proof| proof.supply != read.check.supply)
+            {
+                proof.lapsed.get_or_insert(Lapse::FoundLive);
+            }
+            for proof in self.proofs.iter_mut().filter(|proof| !proof.is_running()) {
+                proof.lapsed.get_or_insert(Lapse::FoundLive);
+            }
+        }
         let runs = |proof: &&mut Proof| proof.supply == read.check.supply && proof.is_running();
         if let Some(proof) = self.proofs.iter_mut().rev().find(runs) {
             proof.reads.push(read);

@@ -13,3 +13,4 @@ mod powering;
 mod proving;
 #[path = "../rehearsal/mod.rs"]
 mod rehearsal;
+mod wild;

@@ -32,7 +32,7 @@ fn following_what_is_next_leads_through_the_whole_walk() {
     panic!("the walk did not end");
 }
 
-fn obey(walker: &Walker, next: &Next) -> Act {
+pub(crate) fn obey(walker: &Walker, next: &Next) -> Act {
     match next {
         Next::Ready(item) => Act::Ready {
             item: *item,

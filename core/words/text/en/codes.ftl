@@ -73,6 +73,7 @@ lapse-pause = the walk was stopped for a while
 lapse-restart = the phone or computer was started anew
 lapse-idle = nothing was noted for over 30 minutes (our limit)
 lapse-clock-jump = the clocks disagree
+lapse-found-live = a conductor was found live
 lapse-isolation = a source or a proof was changed
 
 ## Sources

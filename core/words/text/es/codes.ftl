@@ -73,6 +73,7 @@ lapse-pause = el recorrido se detuvo un tiempo
 lapse-restart = el teléfono o la computadora se reinició
 lapse-idle = no se anotó nada durante más de 30 minutos (límite nuestro)
 lapse-clock-jump = los relojes no coinciden
+lapse-found-live = se halló un conductor con tensión
 lapse-isolation = se cambió una fuente o una prueba
 
 ## Sources

@@ -96,30 +96,22 @@ impl BayWork {
     }
 
     fn proves(&self, device: &Device, check: &Check) -> bool {
-        let later = self
-            .proofs
+        self.proofs
             .iter()
-            .rev()
-            .take_while(|proof| !proof.is_spoiled());
-        later
-            .into_iter()
             .any(|proof| proof.proves(device.id, check))
     }
 
     /// Whether a pair was read dead in a proof that still counts, finished or not.
     fn has_read(&self, device: &Device, check: &Check) -> bool {
-        let counts = |proof: &&Proof| proof.lapsed.is_none();
-        let later = self
+        let counts = |proof: &&Proof| proof.lapsed.is_none() && !proof.is_spoiled();
+        let reads = self
             .proofs
             .iter()
-            .rev()
-            .take_while(|proof| !proof.is_spoiled());
-        later.filter(counts).any(|proof| {
-            proof
-                .reads
-                .iter()
-                .any(|read| read.device == device.id && read.check == *check)
-        })
+            .filter(counts)
+            .flat_map(|proof| &proof.reads);
+        reads
+            .into_iter()
+            .any(|read| read.device == device.id && read.check == *check)
     }
 
     fn is_excepted(&self, device: &Device, check: &Check) -> bool {
