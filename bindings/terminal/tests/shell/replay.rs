@@ -44,7 +44,7 @@ fn the_main_job_writes_a_report_and_the_next_due_date() {
     let report = std::fs::read_to_string(folder.join("report.html")).unwrap();
     assert!(report.contains("N in, shore"));
     assert!(
-        !report.contains("&lt;report-"),
+        !report.contains("&#60;report-"),
         "a text is missing in the report"
     );
 }

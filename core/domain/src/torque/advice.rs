@@ -67,6 +67,7 @@ impl Basis {
         match self {
             Self::Maker { source, .. } => source.clone(),
             Self::Table { table, row, column } => {
+                let column = column.replace('_', " ");
                 match table.table().map(crate::published::Table::head) {
                     Some(head) => format!(
                         "{}, {}, {}: {row}, {column}",

@@ -34,7 +34,7 @@ pub(crate) fn sheet(facts: &Facts<'_>, words: &Words) -> Sheet {
         words,
     };
     Sheet {
-        language: words.say("report-language"),
+        language: words.locale().to_owned(),
         title: title(&view),
         under: rig::under(&view),
         parts: parts(&view),

@@ -1,13 +1,254 @@
 ### Words of the report.
 
-## Headings of the report
+## Head
 
-report-title = Walk report
-report-out-of-service = Out of service
+report-title = Walk report: { $rig }, { $day }
+report-rig = { $kind }, { $service }
+report-walked-by = Walked by { $person }
+report-ended-whole = Gone through to the end.
+report-ended-early = Ended early: { $why }
+report-not-ended = Not ended yet; it stands at: { $phase }.
+report-foot = { $edition }, made { $printed }
+report-day-and-time = { $day }, { $time }
+report-at-time = at { $time }
+report-bay = { $code }, { $name }
+report-unknown-record = no longer in the book
+
+## Parts
+
+report-part-result = What came of it
+report-part-cautions = Cautions
+report-part-walk = Rig and walk
+report-part-isolated = Power taken away
+report-part-proved = Proved dead
+report-part-bays = As found, as left
+report-part-power = Power brought back
+report-part-sources = Where the figures come from
+report-part-verify = How to verify this report
+
+## Result
+
+report-out = Stays out of service
+report-out-none = Nothing was left out of service.
+report-out-bay-open = Bay { $bay } was left open: do not bring power back.
+report-out-source = { $source }, left away: { $why }
+report-out-source-still = { $source }, not brought back
+report-out-circuit = { $point }: { $how }
+report-alive = Counts as live
+report-alive-source = { $source }: { $why }
+report-alive-not-found = searched for, not found
+report-alive-never-away = never taken away
 report-not-judged = Not judged
-report-as-found = As found
-report-as-left = As left
-report-isolation = Taken away and proved dead
+report-not-judged-none = Every point was judged.
+report-not-judged-bay = { $bay }: { $points }
+report-not-judged-all =
+    { $count ->
+        [one] its one point
+       *[other] all { $count } points
+    }
+report-not-judged-point = { $point } ({ $why })
+report-not-reached = Not reached
+report-counts = Counts
+report-gone-through = { $done } of { $total } gone through.
+report-looked-at-means = Looked at: seen and tugged without a torque tool. It tells nothing of the clamping force.
+report-moved = What had moved
+report-moved-caption =
+    { $count ->
+        [one] One terminal had moved
+       *[other] { $count } terminals had moved
+    }
+report-moved-none = Nothing had moved among what was judged.
+report-moved-before = Moved in an earlier walk, not in this one: { $points }.
 report-findings = Findings
+report-findings-none = No open findings.
+report-findings-open =
+    { $count ->
+        [one] One open finding
+       *[other] { $count } open findings
+    }
+report-findings-closed =
+    { $count ->
+        [one] One closed finding
+       *[other] { $count } closed findings
+    }
+report-finding-since = open since { $day }
+report-decided = Decided: { $decision }
+report-decided-by = Decided: { $decision }, by { $day }
+report-figure-was = The figure shown was { $torque }.
 report-next = When next
-report-cautions = Cautions
+report-next-walk = Next walk due
+report-next-unknown = Not worked out: the walk has not ended.
+report-next-distance = or at { $distance } { $unit }, whichever comes first
+report-second-look = Second look
+report-second-look-why = or after { $miles } miles: what was set or remade settles (common practice by analogy)
+
+## Cautions
+
+report-caution-title = Before anyone works by this report
+report-caution-prove = A report proves nothing dead. Take every source away and prove it gone again before a cover is opened.
+report-caution-limits = Limits marked “our rule” are this tool’s own. No standard’s text was seen; each value says how it is known.
+
+## Rig and walk
+
+report-term-rig = Rig
+report-term-kind = Kind and service
+report-term-person = Walked by
+report-term-began = Began
+report-term-last = Last entry
+report-term-scope = Went through
+report-term-without = Gone without
+report-scope-whole = the whole rig
+report-scope-second-look = a second look at what had been set or remade
+report-scope-bays = bays { $bays }
+report-without = { $item }: { $why }
+report-tools = Torque tools used
+report-tools-none = No torque tool was used.
+report-tool-range = { $least } to { $most }
+report-calibrated-unknown = not known
+report-col-tool = Tool
+report-col-kind = Kind
+report-col-calibrated = Calibrated
+
+## Isolation
+
+report-isolated-caption = Each source, as { $person } took it away and brought it back
+report-sources-none = No sources are noted for this rig.
+report-col-source = Source
+report-col-away = Taken away
+report-col-back = Brought back
+report-away-not-found = Searched for, not found; counted as connected
+report-away-stays = Stayed on
+report-away-never = Not taken away
+report-wait = Hands off for { $minutes } ({ $basis }).
+report-back-restored = Brought back
+report-back-left = Left away
+report-back-not = Not brought back
+report-back-never-away = Was never away
+
+## Proof
+
+report-proof-method = A source known to be live, the pairs, that source again, with one contact meter; AC, then DC (NFPA 70E 120.5 as method, second hand).
+report-proof-limits = Dead below { $ac } V AC and below { $dc } V DC (our rule).
+report-proof-caption =
+    { $count ->
+        [one] One proof
+       *[other] { $count } proofs
+    }
+report-proof-none = Opened; nothing was proved dead here.
+report-proof-shut = Not opened: { $bays }.
+report-bay-open = This bay is still open.
+report-col-supply = Kind
+report-col-known-before = Known live before
+report-col-pairs = Pairs read
+report-col-known-after = Known live after
+report-col-outcome = Outcome
+report-known-missing = not read
+report-pairs =
+    { $count ->
+        [one] one pair
+       *[other] { $count } pairs
+    }
+report-pairs-read = { $read } of { $asked }
+report-highest = highest { $volts }, { $pair }
+report-proof-spoiled = A conductor was found live
+report-proof-unfinished = Not finished
+report-proof-lapsed = Proved dead; later no longer counted
+report-proof-holds = Proved dead
+report-exceptions = Knowing exceptions: stayed live
+report-col-stays-live = What stayed live
+report-col-reason = Reason
+
+## Bays
+
+report-bay-caption =
+    { $count ->
+        [one] One point
+       *[other] { $count } points
+    }
+report-keep-out = Keep out
+report-retired = retired
+report-landed =
+    { $count ->
+        [one] one conductor
+       *[other] { $count } conductors
+    }
+report-allowed = { $landed }, { $allowed } allowed
+report-col-point = Point
+report-col-torque = Torque
+report-col-found = As found
+report-col-left = As left
+report-checked-at = checked at { $torque }
+report-basis = { $basis }: { $source }
+report-no-figure = No figure
+report-nothing-shown = not judged, no figure was shown
+report-found-angle = { $grade }, { $angle }
+report-found-opened = Opened by us
+report-held-at = no turn at { $torque }, { $tool }
+report-held-tug = did not give at the tug
+report-moved-below = turned before { $torque }, { $tool }
+report-moved-at = began to turn at { $torque }, { $tool }
+report-moved-mark = by its paint mark
+report-moved-gave = gave at the tug
+report-moved-in-earlier = had moved in an earlier walk
+report-looked-tugged = seen and tugged, no torque tool
+report-looked-only = seen, no hand, no tool
+report-seen-trouble = Something seen
+report-damage = damage: { $damage }
+report-damage-note = damage: { $damage }; { $note }
+report-corrected = corrected note
+report-corrected-why = was noted as { $was }: { $why }
+report-left-alone = Left as it was
+report-left-set = Set to { $torque }
+report-left-remade = Remade
+report-left-out = Out of service
+report-left-unsaid = not said how it was left
+report-left-as-found = as found
+report-left-nothing = –
+report-photo = photo { $number }
+report-photos = Photos
+report-col-photo = Photo
+report-col-shows = Shows
+report-col-digest = SHA-256
+report-col-where = Where
+report-col-finding = Finding
+report-col-todo = When, and what to do
+report-col-decision = Decision
+
+## Readings
+
+report-readings-caption =
+    { $count ->
+        [one] One reading or test, at a place that needs no cover off
+       *[other] { $count } readings and tests, at places that need no cover off
+    }
+report-readings-none = Power was not brought back in this walk.
+report-not-measured = Not measured
+report-limits = { $least } to { $most } V
+report-col-reading = Reading
+report-col-value = Value
+report-col-limits = Expected
+report-col-verdict = Verdict
+
+## Sources
+
+report-sources = Labels, documents and tables used
+report-no-sources = No figure was used.
+report-col-basis = Basis
+report-col-source-name = Which
+report-col-used = Used at
+report-own = Rules of this tool, named as ours:
+report-own-check = The check is made below the figure, at 80 to 90 % of it; what held is not tightened.
+report-own-dead = The limits for dead, and 30 minutes after which a proof lapses.
+report-own-second-look = The second look after a day or { $miles } miles.
+
+## Verify
+
+report-term-digest = Digest of the ledger
+report-term-sequence = Newest entry
+report-term-walk = Walk
+report-term-edition = Made by
+report-term-printed = Made at
+report-verify-how = Check the logbook with the command verify; the digest of that entry must be the one printed here.
+report-verify-proves = Each entry is hashed with the one before (SHA-256 over RFC 8785 JSON): a changed, missing or cut-off entry shows.
+report-verify-not = It tells of accident and clumsy change, not of a forger who has the file, and it does not prove that a note is true.
+report-verify-photos = Photos are named by their SHA-256.

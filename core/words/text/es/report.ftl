@@ -1,13 +1,254 @@
-### Words of the report.
+### Palabras del informe.
 
-## Headings of the report
+## Head
 
-report-title = Informe del recorrido
-report-out-of-service = Fuera de servicio
+report-title = Informe del recorrido: { $rig }, { $day }
+report-rig = { $kind }, { $service }
+report-walked-by = Recorrido por { $person }
+report-ended-whole = Hecho hasta el final.
+report-ended-early = Terminado antes: { $why }
+report-not-ended = Aún sin terminar; está en: { $phase }.
+report-foot = { $edition }, hecho { $printed }
+report-day-and-time = { $day }, { $time }
+report-at-time = a las { $time }
+report-bay = { $code }, { $name }
+report-unknown-record = ya no está en el libro
+
+## Parts
+
+report-part-result = Qué resultó
+report-part-cautions = Precauciones
+report-part-walk = Vehículo y recorrido
+report-part-isolated = Energía desconectada
+report-part-proved = Ausencia de tensión comprobada
+report-part-bays = Como se encontró, como quedó
+report-part-power = Energía devuelta
+report-part-sources = De dónde vienen los valores
+report-part-verify = Cómo verificar este informe
+
+## Result
+
+report-out = Queda fuera de servicio
+report-out-none = Nada quedó fuera de servicio.
+report-out-bay-open = El compartimento { $bay } quedó abierto: no devuelva la energía.
+report-out-source = { $source }, se dejó desconectada: { $why }
+report-out-source-still = { $source }, no se devolvió
+report-out-circuit = { $point }: { $how }
+report-alive = Cuenta como con tensión
+report-alive-source = { $source }: { $why }
+report-alive-not-found = se buscó y no se halló
+report-alive-never-away = nunca se desconectó
 report-not-judged = Sin evaluar
-report-as-found = Como se encontró
-report-as-left = Como se dejó
-report-isolation = Cortado y comprobado
+report-not-judged-none = Todos los puntos se evaluaron.
+report-not-judged-bay = { $bay }: { $points }
+report-not-judged-all =
+    { $count ->
+        [one] su único punto
+       *[other] los { $count } puntos
+    }
+report-not-judged-point = { $point } ({ $why })
+report-not-reached = No se alcanzó
+report-counts = Recuento
+report-gone-through = { $done } de { $total } recorridos.
+report-looked-at-means = Visto: mirado y jalado sin herramienta de par. No dice nada de la fuerza de apriete.
+report-moved = Qué se había movido
+report-moved-caption =
+    { $count ->
+        [one] Un terminal se había movido
+       *[other] { $count } terminales se habían movido
+    }
+report-moved-none = Nada se había movido entre lo evaluado.
+report-moved-before = Se movieron en un recorrido anterior, no en este: { $points }.
 report-findings = Hallazgos
-report-next = Cuándo sigue
-report-cautions = Precauciones
+report-findings-none = Sin hallazgos abiertos.
+report-findings-open =
+    { $count ->
+        [one] Un hallazgo abierto
+       *[other] { $count } hallazgos abiertos
+    }
+report-findings-closed =
+    { $count ->
+        [one] Un hallazgo cerrado
+       *[other] { $count } hallazgos cerrados
+    }
+report-finding-since = abierto desde { $day }
+report-decided = Decidido: { $decision }
+report-decided-by = Decidido: { $decision }, hasta { $day }
+report-figure-was = El valor mostrado era { $torque }.
+report-next = Cuándo otra vez
+report-next-walk = Próximo recorrido
+report-next-unknown = Sin calcular: el recorrido no ha terminado.
+report-next-distance = o a { $distance } { $unit }, lo que ocurra primero
+report-second-look = Segunda mirada
+report-second-look-why = o tras { $miles } millas: lo ajustado o rehecho se asienta (práctica común por analogía)
+
+## Cautions
+
+report-caution-title = Antes de trabajar con este informe
+report-caution-prove = Un informe no prueba ausencia de tensión. Desconecte cada fuente y compruébelo otra vez antes de abrir una tapa.
+report-caution-limits = Los límites marcados “regla nuestra” son de esta herramienta. No se vio el texto de ninguna norma; cada valor dice cómo se conoce.
+
+## Rig and walk
+
+report-term-rig = Vehículo
+report-term-kind = Tipo y servicio
+report-term-person = Recorrido por
+report-term-began = Empezó
+report-term-last = Última entrada
+report-term-scope = Abarcó
+report-term-without = Se hizo sin
+report-scope-whole = todo el vehículo
+report-scope-second-look = una segunda mirada a lo ajustado o rehecho
+report-scope-bays = compartimentos { $bays }
+report-without = { $item }: { $why }
+report-tools = Herramientas de par usadas
+report-tools-none = No se usó herramienta de par.
+report-tool-range = { $least } a { $most }
+report-calibrated-unknown = no se conoce
+report-col-tool = Herramienta
+report-col-kind = Tipo
+report-col-calibrated = Calibrada
+
+## Isolation
+
+report-isolated-caption = Cada fuente, como { $person } la desconectó y la devolvió
+report-sources-none = No hay fuentes anotadas de este vehículo.
+report-col-source = Fuente
+report-col-away = Desconectada
+report-col-back = Devuelta
+report-away-not-found = Se buscó y no se halló; contó como conectada
+report-away-stays = Quedó conectada
+report-away-never = No se desconectó
+report-wait = Manos afuera { $minutes } ({ $basis }).
+report-back-restored = Devuelta
+report-back-left = Se dejó desconectada
+report-back-not = No se devolvió
+report-back-never-away = Nunca se desconectó
+
+## Proof
+
+report-proof-method = Una fuente con tensión conocida, los pares, esa fuente otra vez, con un mismo medidor de contacto; CA y luego CC (NFPA 70E 120.5 como método, de segunda mano).
+report-proof-limits = Sin tensión por debajo de { $ac } V CA y de { $dc } V CC (regla nuestra).
+report-proof-caption =
+    { $count ->
+        [one] Una comprobación
+       *[other] { $count } comprobaciones
+    }
+report-proof-none = Abierto; aquí no se comprobó nada.
+report-proof-shut = Sin abrir: { $bays }.
+report-bay-open = Este compartimento sigue abierto.
+report-col-supply = Tipo
+report-col-known-before = Tensión conocida antes
+report-col-pairs = Pares leídos
+report-col-known-after = Tensión conocida después
+report-col-outcome = Resultado
+report-known-missing = no se leyó
+report-pairs =
+    { $count ->
+        [one] un par
+       *[other] { $count } pares
+    }
+report-pairs-read = { $read } de { $asked }
+report-highest = lo más alto { $volts }, { $pair }
+report-proof-spoiled = Se halló un conductor con tensión
+report-proof-unfinished = Sin terminar
+report-proof-lapsed = Comprobado; después dejó de valer
+report-proof-holds = Ausencia de tensión comprobada
+report-exceptions = Excepciones a sabiendas: quedó con tensión
+report-col-stays-live = Qué quedó con tensión
+report-col-reason = Motivo
+
+## Bays
+
+report-bay-caption =
+    { $count ->
+        [one] Un punto
+       *[other] { $count } puntos
+    }
+report-keep-out = No tocar
+report-retired = retirado
+report-landed =
+    { $count ->
+        [one] un conductor
+       *[other] { $count } conductores
+    }
+report-allowed = { $landed }, se permiten { $allowed }
+report-col-point = Punto
+report-col-torque = Par
+report-col-found = Como se encontró
+report-col-left = Como quedó
+report-checked-at = revisado a { $torque }
+report-basis = { $basis }: { $source }
+report-no-figure = Sin valor
+report-nothing-shown = sin evaluar, no se mostró valor
+report-found-angle = { $grade }, { $angle }
+report-found-opened = Abierto por nosotros
+report-held-at = sin giro a { $torque }, { $tool }
+report-held-tug = no cedió al jalar
+report-moved-below = giró antes de { $torque }, { $tool }
+report-moved-at = empezó a girar a { $torque }, { $tool }
+report-moved-mark = por su marca de pintura
+report-moved-gave = cedió al jalar
+report-moved-in-earlier = se había movido en un recorrido anterior
+report-looked-tugged = visto y jalado, sin herramienta de par
+report-looked-only = visto, sin mano ni herramienta
+report-seen-trouble = Algo se vio
+report-damage = daño: { $damage }
+report-damage-note = daño: { $damage }; { $note }
+report-corrected = nota corregida
+report-corrected-why = se había anotado como { $was }: { $why }
+report-left-alone = Se dejó como estaba
+report-left-set = Ajustado a { $torque }
+report-left-remade = Rehecho
+report-left-out = Fuera de servicio
+report-left-unsaid = no se dijo cómo quedó
+report-left-as-found = como se encontró
+report-left-nothing = –
+report-photo = foto { $number }
+report-photos = Fotos
+report-col-photo = Foto
+report-col-shows = Muestra
+report-col-digest = SHA-256
+report-col-where = Dónde
+report-col-finding = Hallazgo
+report-col-todo = Cuándo y qué hacer
+report-col-decision = Decisión
+
+## Readings
+
+report-readings-caption =
+    { $count ->
+        [one] Una lectura o prueba, en un lugar que no pide quitar tapas
+       *[other] { $count } lecturas y pruebas, en lugares que no piden quitar tapas
+    }
+report-readings-none = En este recorrido no se devolvió la energía.
+report-not-measured = Sin medir
+report-limits = { $least } a { $most } V
+report-col-reading = Lectura
+report-col-value = Valor
+report-col-limits = Se espera
+report-col-verdict = Veredicto
+
+## Sources
+
+report-sources = Rótulos, documentos y tablas usados
+report-no-sources = No se usó ningún valor.
+report-col-basis = Base
+report-col-source-name = Cuál
+report-col-used = Usado en
+report-own = Reglas de esta herramienta, dichas nuestras:
+report-own-check = Se revisa por debajo del valor, del 80 al 90 %; lo que se mantuvo no se aprieta.
+report-own-dead = Los límites de ausencia de tensión, y los 30 minutos tras los que vence una comprobación.
+report-own-second-look = La segunda mirada tras un día o { $miles } millas.
+
+## Verify
+
+report-term-digest = Huella del registro
+report-term-sequence = Entrada más nueva
+report-term-walk = Recorrido
+report-term-edition = Hecho con
+report-term-printed = Hecho el
+report-verify-how = Verifique la bitácora con la orden verify; la huella de esa entrada debe ser la impresa aquí.
+report-verify-proves = Cada entrada se resume con la anterior (SHA-256 sobre JSON RFC 8785): se nota una entrada cambiada, faltante o cortada.
+report-verify-not = Revela accidentes y cambios torpes, no a un falsificador que tenga el archivo, y no prueba que una nota sea verdad.
+report-verify-photos = Las fotos llevan por nombre su SHA-256.
