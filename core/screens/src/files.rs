@@ -41,13 +41,27 @@ pub struct LayoutLine {
     pub words: String,
 }
 
+/// The key of what a layout is for.
+fn about(code: &str) -> &'static str {
+    match code {
+        "sample-motorhome" => "layout-sample-motorhome",
+        "sample-trailer" => "layout-sample-trailer",
+        "starter-motorhome-50a" => "layout-starter-motorhome-50a",
+        "starter-trailer-30a" => "layout-starter-trailer-30a",
+        "starter-van-dc" => "layout-starter-van-dc",
+        "starter-empty-motorhome" => "layout-starter-empty-motorhome",
+        "starter-empty-trailer" => "layout-starter-empty-trailer",
+        _ => "layout-other",
+    }
+}
+
 /// The layouts that come with the tool.
 #[must_use]
 pub fn layouts(words: &Words) -> Vec<LayoutLine> {
     let all = rigfile::layouts().iter();
     all.map(|layout| LayoutLine {
         code: layout.code,
-        words: words.say(&format!("layout-{}", layout.code)),
+        words: words.say(about(layout.code)),
     })
     .collect()
 }

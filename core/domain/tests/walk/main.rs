@@ -1,6 +1,7 @@
 //! The rules of the walk, tried as a person would: what is refused, and why.
 #![expect(
     clippy::unwrap_used,
+    clippy::indexing_slicing,
     clippy::panic,
     reason = "a test that can't go on stops with the reason"
 )]

@@ -76,7 +76,6 @@ step-live-source-dc = For DC: a battery.
 step-live-key = It reads live
 step-live-where = Which source?
 step-read-question = { $pair }: what does the meter show?
-step-read-limit = { $supply }: dead below { $limit } (our rule).
 step-read-key = Enter reading
 step-except-question = “{ $set }” has no switch upstream. Go on while it is live?
 step-except-rule = Only below 50 V DC, with a reason. Else look only.
@@ -161,8 +160,6 @@ result-early = Ended early: { $why }
 result-moved = { $point }: { $found }; left: { $left }
 findings-no-day = “{ $found }” is no day. Expected is year, month and day, such as 2027-04-30.
 findings-no-such = There is no finding number { $number }. The list shows the numbers.
-findings-by = until { $date }
-due-words = Next walk due { $date } ({ $reason }).
 due-second-look = Second look at what was set or remade, from { $date } or after 50 miles: { $points }.
 
 ## What was noted
@@ -172,7 +169,6 @@ told-dead = Dead.
 told-live = LIVE. The bay is locked again. Could be fed by: { $sources }. Hands out, find the source, take it away, prove again.
 told-clock-back = The clock of this machine stands before that of an earlier entry. Noted as it is, and marked.
 told-lapse = Earlier proofs no longer count: { $why }.
-told-finding = Finding: { $what }
 told-struck = Undone.
 
 ## Torque by hand
@@ -188,8 +184,6 @@ verify-chain = The chain tells of accident and clumsy change, not of a forger wh
 ## Points and the book
 
 point-landed = { $landed } landed of { $allowed } allowed
-book-added = { $code } is in the book.
-book-changed = { $code } is changed in the book.
 book-nothing = Nothing in the book changes by that.
 book-no-code = There is no record with the code { $code } in this rig.
 book-no-equals = “{ $found }” is no setting. Expected is a name, an equals sign and a value, such as torque=45 lbf.in.
@@ -264,3 +258,4 @@ book-no-line = “{ $found }” can't be noted. Expected is such as: add point c
 line-excepted = Bay { $bay }: live by exception, nothing here is proved dead.
 step-close-all = Conductors clear, screws back, tools out, cover on?
 step-close-not-yet = Not yet
+layout-other = a layout

@@ -76,7 +76,6 @@ step-live-source-dc = Para CC: una batería.
 step-live-key = Marca tensión
 step-live-where = ¿Qué fuente?
 step-read-question = { $pair }: ¿qué marca el medidor?
-step-read-limit = { $supply }: sin tensión por debajo de { $limit } (regla nuestra).
 step-read-key = Anotar lectura
 step-except-question = “{ $set }” no tiene interruptor aguas arriba. ¿Seguir con tensión presente?
 step-except-rule = Solo con menos de 50 V CC, y con un motivo. Si no, solo mirar.
@@ -161,8 +160,6 @@ result-early = Terminado antes: { $why }
 result-moved = { $point }: { $found }; quedó: { $left }
 findings-no-day = “{ $found }” no es un día. Se espera año, mes y día, como 2027-04-30.
 findings-no-such = No hay hallazgo número { $number }. La lista muestra los números.
-findings-by = hasta el { $date }
-due-words = Próximo recorrido: { $date } ({ $reason }).
 due-second-look = Segunda revisión de lo ajustado o rehecho, desde el { $date } o después de 80 km: { $points }.
 
 ## What was noted
@@ -172,7 +169,6 @@ told-dead = Sin tensión.
 told-live = CON TENSIÓN. El compartimiento queda bloqueado otra vez. Puede alimentarlo: { $sources }. Manos fuera, halle la fuente, córtela y compruebe otra vez.
 told-clock-back = El reloj de esta máquina está antes de una entrada anterior. Se anota así, con una marca.
 told-lapse = Las pruebas anteriores ya no valen: { $why }.
-told-finding = Hallazgo: { $what }
 told-struck = Deshecho.
 
 ## Torque by hand
@@ -188,8 +184,6 @@ verify-chain = La cadena delata accidentes y cambios torpes, no a un falsificado
 ## Points and the book
 
 point-landed = { $landed } conectados de { $allowed } permitidos
-book-added = { $code } está en el libro.
-book-changed = { $code } se cambió en el libro.
 book-nothing = Con eso nada cambia en el libro.
 book-no-code = No hay registro con el código { $code } en este vehículo.
 book-no-equals = “{ $found }” no es un ajuste. Se espera nombre, signo igual y valor, como torque=45 lbf.in.
@@ -264,3 +258,4 @@ book-no-line = No se puede anotar “{ $found }”. Se espera, por ejemplo: add 
 line-excepted = Compartimento { $bay }: con tensión por excepción; aquí no se comprobó nada.
 step-close-all = ¿Conductores libres, tornillos puestos, herramientas afuera, tapa puesta?
 step-close-not-yet = Todavía no
+layout-other = una plantilla
