@@ -43,10 +43,8 @@ impl Normal {
         let mut half = [0.0; UNKNOWNS];
         for (i, row) in kept.iter().enumerate() {
             for (j, column) in kept.iter().enumerate().take(i + 1) {
-                let mut sum = self.matrix[*row.max(column)][*row.min(column)];
-                for k in 0..j {
-                    sum -= low[i][k] * low[j][k];
-                }
+                let known: f64 = low[i].iter().zip(&low[j]).take(j).map(|(a, b)| a * b).sum();
+                let sum = self.matrix[*row.max(column)][*row.min(column)] - known;
                 low[i][j] = if i == j {
                     (sum + damping).max(f64::MIN_POSITIVE).sqrt()
                 } else {

@@ -18,8 +18,6 @@ mod meter;
 mod model;
 mod pair;
 mod survey;
-#[cfg(test)]
-mod tests;
 mod wiring;
 
 pub use apart::{Ask, NextReading};

@@ -1,2 +1,0 @@
-use super::circuit::{Circuit, Feed};
-use super::*;
