@@ -11,6 +11,8 @@ mod annex_i;
 #[cfg(test)]
 mod bolts;
 #[cfg(test)]
+mod service;
+#[cfg(test)]
 mod studs;
 #[cfg(test)]
 mod tools;

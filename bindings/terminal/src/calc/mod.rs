@@ -22,6 +22,7 @@ macro_rules! calculations {
 calculations! {
     bolt,
     due,
+    service,
     tool_setting,
     torque,
     wire,

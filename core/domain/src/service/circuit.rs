@@ -51,6 +51,8 @@ pub(super) struct Shown {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Solved {
     volts: [Phasor; 4],
+    /// The voltage at the far end of each conductor.
+    behind: [Phasor; 4],
     inverse: [[f64; 4]; 4],
     /// The group of terminals that hang together; 0 is tied to a source.
     group: [usize; 4],
@@ -90,6 +92,7 @@ impl Circuit {
         }
         Solved {
             volts,
+            behind: self.feeds.map(|feed| feed.emf),
             inverse,
             group: self.groups(),
         }
@@ -147,16 +150,17 @@ impl Solved {
     }
 
     /// The largest voltage that a floating terminal can take against the other end: it lies between
-    /// those of its neighbours, to which it leaks.
+    /// those of its neighbours, to which it leaks, and that of its own conductor beyond the break.
     fn reach(&self, a: usize, b: usize) -> f64 {
-        let tied = |at: &usize| self.group[*at] == 0;
         let ends = |at: usize| {
-            (0..4)
-                .filter(move |end| *end == at || self.group[at] != 0)
-                .filter(tied)
+            let tied = |end: &usize| self.group[*end] == 0;
+            let floats = self.group[at] != 0;
+            let near = (0..4).filter(move |end| *end == at || floats).filter(tied);
+            let beyond = floats.then(|| self.behind[at]);
+            near.map(|end| self.volts[end]).chain(beyond)
         };
         ends(a)
-            .flat_map(|from| ends(b).map(move |to| apart(self.volts[from], self.volts[to])))
+            .flat_map(|from| ends(b).map(move |to| apart(from, to)))
             .fold(0.0, f64::max)
     }
 }

@@ -70,12 +70,14 @@ impl Point {
 impl Problem<'_> {
     /// The best point from a start: least squares first, then whatever meets every reading.
     pub(super) fn search(&self, start: Values) -> Point {
-        let best = self.descend(start, 0.0);
-        if best.is_admissible() || best.worst() > 10.0 * SLACK {
-            best
-        } else {
-            self.descend(best.shares, AIM)
+        let mut best = self.descend(start, 0.0);
+        for aim in [AIM, 1.0] {
+            if best.is_admissible() || best.worst() > 10.0 * SLACK {
+                break;
+            }
+            best = self.descend(best.shares, aim);
         }
+        best
     }
 
     /// Whether some point near a start meets every reading.

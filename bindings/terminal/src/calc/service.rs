@@ -1,0 +1,182 @@
+//! `calc service`: what the readings of a service say, for one survey or many.
+
+use super::shape::Word;
+use super::{Calculate, Fault, at};
+use baywalk_domain::rig::ServiceKind;
+use baywalk_domain::service::{
+    Ask, Candidate, Conductor, Fault as Wrong, Judgement, Load, Meter, Pair, Place, Span, Standing,
+    State, Survey, judge,
+};
+use baywalk_domain::supply::SafeAct;
+use baywalk_domain::units::Voltage;
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// The calculation.
+pub(super) struct Calculation;
+
+/// Surveys to judge, one after another.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Given {
+    surveys: Vec<SurveyIn>,
+}
+
+/// What was measured at one service.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct SurveyIn {
+    service: Word<ServiceKind>,
+    place: Word<Place>,
+    /// The meter's class; a good hand meter where left out.
+    meter: Option<MeterIn>,
+    states: Vec<StateIn>,
+}
+
+/// The class of a meter, as its data sheet gives it.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct MeterIn {
+    /// Percent of the reading.
+    percent: f64,
+    /// Counts of the last digit.
+    counts: f64,
+    /// What one count is, in volts.
+    resolution: f64,
+    /// Its input in ohms.
+    input: f64,
+}
+
+/// The readings with one set of plain loads.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct StateIn {
+    /// The nameplate of the load on leg 1, in watts at 120 V.
+    load_1: Option<f64>,
+    /// The nameplate of the load on leg 2, in watts at 120 V.
+    load_2: Option<f64>,
+    /// Volts by pair: l1_n, l2_n, l1_l2, l1_g, l2_g, n_g.
+    volts: BTreeMap<String, f64>,
+}
+
+/// What the readings say, one judgement a survey.
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Found {
+    judgements: Vec<JudgementOut>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct JudgementOut {
+    standing: Word<Standing>,
+    act: Word<SafeAct>,
+    /// The faults that explain every reading, the likeliest first.
+    consistent: Vec<CandidateOut>,
+    /// What to read next so that they are told apart.
+    next: Vec<NextOut>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct CandidateOut {
+    fault: Word<Wrong>,
+    at: Option<Word<Conductor>>,
+    also: Option<Word<Wrong>>,
+    /// Whether these readings can't tell it from a healthy service.
+    hidden: bool,
+    level: SpanOut,
+    ohms: Option<SpanOut>,
+    weight: f64,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct SpanOut {
+    least: f64,
+    most: f64,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct NextOut {
+    ask: Word<Ask>,
+    pair: Option<Word<Pair>>,
+}
+
+impl Calculate for Calculation {
+    const NAME: &'static str = "service";
+    const ABOUT: &'static str =
+        "The faults of a service that are consistent with its readings, by solving its circuit.";
+    type In = Given;
+    type Out = Found;
+
+    fn calculate(given: Given) -> Result<Found, Fault> {
+        let surveys = given.surveys.into_iter().map(survey);
+        let judged = surveys.map(|survey| survey.map(|survey| JudgementOut::from(&judge(&survey))));
+        Ok(Found {
+            judgements: judged.collect::<Result<_, _>>()?,
+        })
+    }
+}
+
+fn survey(given: SurveyIn) -> Result<Survey, Fault> {
+    let meter = given.meter.map(|meter| {
+        Meter::new(meter.percent, meter.counts, meter.resolution, meter.input)
+    });
+    let meter = meter.transpose().map_err(at("meter"))?;
+    let states = given.states.into_iter().map(state).collect::<Result<_, _>>()?;
+    let meter = meter.unwrap_or_else(Meter::usual);
+    Survey::new(given.service.0, given.place.0, meter, states).map_err(at("states"))
+}
+
+fn state(given: StateIn) -> Result<State, Fault> {
+    use baywalk_domain::coded::Coded;
+    let load = |watts: Option<f64>| watts.map(Load::watts).transpose();
+    let mut state = State::loaded(
+        load(given.load_1).map_err(at("load_1"))?,
+        load(given.load_2).map_err(at("load_2"))?,
+    );
+    for (pair, volts) in given.volts {
+        let pair = Pair::from_code(&pair).map_err(at("volts"))?;
+        state = state.with(pair, Voltage::from_volts(volts).map_err(at("volts"))?);
+    }
+    Ok(state)
+}
+
+impl From<&Judgement> for JudgementOut {
+    fn from(judgement: &Judgement) -> Self {
+        Self {
+            standing: Word(judgement.standing),
+            act: Word(judgement.act),
+            consistent: judgement.consistent.iter().map(CandidateOut::from).collect(),
+            next: judgement
+                .apart
+                .iter()
+                .map(|next| NextOut {
+                    ask: Word(next.ask),
+                    pair: next.pair.map(Word),
+                })
+                .collect(),
+        }
+    }
+}
+
+impl From<&Candidate> for CandidateOut {
+    fn from(one: &Candidate) -> Self {
+        Self {
+            fault: Word(one.fault),
+            at: one.at.map(Word),
+            also: one.also.map(Word),
+            hidden: one.hidden,
+            level: one.level.into(),
+            ohms: one.ohms.map(SpanOut::from),
+            weight: one.weight,
+        }
+    }
+}
+
+impl From<Span> for SpanOut {
+    fn from(span: Span) -> Self {
+        Self {
+            least: span.least,
+            most: span.most,
+        }
+    }
+}
