@@ -71,14 +71,7 @@ impl Recorder {
             .collect();
         let book = self.book();
         let files = rigfile::add(&rigfile::write(&book), "point", &pairs).unwrap();
-        let toml = rigfile::NamedText {
-            name: "rig.toml",
-            text: &files.toml,
-        };
-        let csv = rigfile::NamedText {
-            name: "points.csv",
-            text: &files.csv,
-        };
+        let (toml, csv) = files.named();
         let ids = ActId::new(Uuid::from_u128(self.acts));
         let new = rigfile::read(&toml, &csv, ids).unwrap_or_else(|faults| panic!("{faults:?}"));
         let change = baywalk_screens::book::difference(&book, new);

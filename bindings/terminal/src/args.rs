@@ -30,6 +30,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(walk(words))
         .subcommand(note(words))
         .subcommand(torque(words))
+        .subcommand(check_share(words))
         .subcommand(
             Command::new("due")
                 .about(say("terminal-command-due"))
@@ -55,6 +56,13 @@ fn torque(words: &Words) -> Command {
         .after_help(words.say("terminal-torque-fields"))
         .arg(fields(words))
         .arg(of_rig(words))
+}
+
+fn check_share(words: &Words) -> Command {
+    let percent = Arg::new("percent").value_parser(value_parser!(u8));
+    Command::new("check-share")
+        .about(words.say("terminal-command-check-share"))
+        .arg(percent.help(words.say("terminal-argument-percent")))
 }
 
 fn report(words: &Words) -> Command {

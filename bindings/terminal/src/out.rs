@@ -1,8 +1,10 @@
 //! Printing: listings as lines or as JSON, errors on standard error.
 
 use baywalk_screens::{Problem, ProblemKind};
+use baywalk_words::Words;
 use serde::Serialize;
 use std::io::{IsTerminal, Write};
+use std::path::Path;
 
 /// Prints one line. A reader that has gone away ends the printing, not the work.
 pub(crate) fn line(text: &str) {
@@ -60,4 +62,38 @@ pub(crate) fn told(
     }
     marked("", &told.sentences);
     Ok(())
+}
+
+/// Writes a file, with its folder where that is not there, and says so.
+///
+/// # Errors
+/// [`Problem`] with the path and why it can't be written.
+pub(crate) fn file(words: &Words, path: &Path, text: &str) -> Result<(), Problem> {
+    let shown = path.display().to_string();
+    let folder = path
+        .parent()
+        .filter(|folder| !folder.as_os_str().is_empty());
+    let made = folder.map_or(Ok(()), std::fs::create_dir_all);
+    made.and_then(|()| std::fs::write(path, text))
+        .map_err(|error| {
+            let args = [
+                ("path", shown.as_str().into()),
+                ("why", error.to_string().into()),
+            ];
+            Problem::new(ProblemKind::Input, words.fill("terminal-cant-write", &args))
+        })?;
+    line(&words.fill("terminal-written", &[("path", shown.into())]));
+    Ok(())
+}
+
+/// Reads a file.
+///
+/// # Errors
+/// [`Problem`] with the path and why it can't be read.
+pub(crate) fn read(words: &Words, path: &Path) -> Result<Vec<u8>, Problem> {
+    std::fs::read(path).map_err(|error| {
+        let path = path.display().to_string();
+        let args = [("path", path.into()), ("why", error.to_string().into())];
+        Problem::new(ProblemKind::Input, words.fill("terminal-cant-read", &args))
+    })
 }

@@ -1,10 +1,12 @@
 #![doc = include_str!("../README.md")]
 
+pub mod bank;
 pub mod coded;
 pub mod due;
 pub mod finding;
 pub mod ids;
 pub mod isolation;
+pub mod joint;
 pub mod moment;
 pub mod published;
 pub mod rig;

@@ -262,16 +262,7 @@ fn spaced<'a>(words: impl Iterator<Item = &'a str>) -> Vec<(String, String)> {
 }
 
 fn amend_with(core: &mut Core, rig: RigId, files: &Files) -> Result<Vec<Told>, Problem> {
-    let (toml, csv) = (
-        NamedText {
-            name: "rig.toml",
-            text: &files.toml,
-        },
-        NamedText {
-            name: "points.csv",
-            text: &files.csv,
-        },
-    );
+    let (toml, csv) = files.named();
     amend(core, rig, &toml, &csv)
 }
 

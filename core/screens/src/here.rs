@@ -1,11 +1,11 @@
 //! All that a screen of one walk looks at, read once.
 
 use crate::{Core, Problem};
-use baywalk_domain::ids::{BayId, PointId, RigId};
+use baywalk_domain::ids::{BayId, DeviceId, PointId, RigId};
 use baywalk_domain::moment::Moment;
 use baywalk_domain::rig::{Bay, Book, Device, Point, Source};
 use baywalk_domain::torque::Practice;
-use baywalk_domain::walk::{Next, Outlook, WalkState};
+use baywalk_domain::walk::{Next, Outlook, Setting, WalkState};
 use baywalk_words::Words;
 use std::collections::BTreeMap;
 
@@ -48,6 +48,16 @@ impl<'a> Here<'a> {
 
     pub(crate) fn bay(&self, id: BayId) -> Result<&Bay, Problem> {
         self.book.bay(id).ok_or_else(|| self.missing())
+    }
+
+    pub(crate) fn device(&self, id: DeviceId) -> Result<&Device, Problem> {
+        self.book.device(id).ok_or_else(|| self.missing())
+    }
+
+    /// The tool and its setting for what a point waits for.
+    pub(crate) fn setting(&self, id: PointId) -> Option<Setting> {
+        let point = self.book.point(id)?;
+        self.walk.setting_for(&self.book, point, &self.outlook())
     }
 
     pub(crate) fn point(&self, id: PointId) -> Result<(&Point, &Device, &Bay), Problem> {

@@ -10,6 +10,7 @@ mod here;
 mod holds;
 pub mod odometer;
 mod photo;
+pub mod practice;
 mod problem;
 pub mod report;
 pub mod result;

@@ -7,7 +7,7 @@ use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::rig::Code;
 use baywalk_domain::rig::{Terminal, Tool};
 use baywalk_domain::torque::{Advice, Past, Practice, advise, choose};
-use baywalk_logbook::rigfile::{self, NamedText};
+use baywalk_logbook::rigfile;
 use serde::Serialize;
 
 /// The advice for a terminal.
@@ -63,16 +63,7 @@ pub fn by_hand(core: &Core, fields: &[(String, String)]) -> Result<TorqueScreen,
     row.extend(fields.iter().cloned());
     let files =
         rigfile::add(&bench, "point", &row).map_err(|fault| crate::book::patch(core, &fault))?;
-    let (toml, csv) = (
-        NamedText {
-            name: "rig.toml",
-            text: &files.toml,
-        },
-        NamedText {
-            name: "points.csv",
-            text: &files.csv,
-        },
-    );
+    let (toml, csv) = files.named();
     let book = files::read(core, &toml, &csv, ActId::new(core.logbook.new_id()))?;
     let terminal = book.points.first().and_then(|point| point.terminal());
     let missing = || Problem::input(core.words.say("torque-no-terminal"));
@@ -110,16 +101,7 @@ pub fn torque(
         cautions: text.cautions,
         missing: text.missing.into_iter().collect(),
         tools: reach(core, &advice, tools),
-        notes: vec![
-            words.say("caution-label-first"),
-            words.say("caution-retorque-title"),
-            words.say("caution-retorque-against"),
-            words.say("caution-retorque-for"),
-            words.fill(
-                "caution-retorque-ours",
-                &[("percent", practice.check_percent().into())],
-            ),
-        ],
+        notes: crate::practice::conflict(core, practice.check_percent()),
     }
 }
 

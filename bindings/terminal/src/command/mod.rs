@@ -13,7 +13,7 @@ mod walk;
 
 use crate::{out, store};
 use baywalk_domain::ids::RigId;
-use baywalk_screens::{Core, Problem, ProblemKind, verify};
+use baywalk_screens::{Core, Problem, ProblemKind, practice, verify};
 use baywalk_words::Words;
 use clap::ArgMatches;
 
@@ -37,6 +37,7 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "walk" => walk::run(&mut core, of),
         "note" => note(&mut core, of),
         "torque" => torque::run(&core, of),
+        "check-share" => check_share(&mut core, of),
         "due" => due::run(&core, of),
         "findings" => findings::run(&mut core, of),
         "report" => report::run(&core, of),
@@ -78,6 +79,18 @@ fn note(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
     let rig = rig_of(core, matches)?;
     let told = baywalk_screens::odometer::note(core, rig, text(matches, "odometer"))?;
     out::told(matches, &told)
+}
+
+fn check_share(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
+    let screen = match matches.get_one::<u8>("percent") {
+        Some(percent) => practice::set(core, *percent)?,
+        None => practice::practice(core)?,
+    };
+    if matches.get_flag("json") {
+        return out::json(&screen);
+    }
+    out::marked("", &screen.words);
+    Ok(())
 }
 
 fn check(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {

@@ -10,17 +10,8 @@ use std::path::Path;
 
 /// Replays a script from a file.
 pub(super) fn file(core: &mut Core, path: &Path, rig: Option<RigId>) -> Result<RigId, Problem> {
-    let shown = path.display().to_string();
-    let text = std::fs::read_to_string(path).map_err(|error| {
-        let args = [
-            ("path", shown.as_str().into()),
-            ("why", error.to_string().into()),
-        ];
-        Problem::new(
-            ProblemKind::Input,
-            core.words.fill("terminal-cant-read", &args),
-        )
-    })?;
+    let bytes = out::read(&core.words, path)?;
+    let text = String::from_utf8_lossy(&bytes);
     text_of(core, &text, path.parent().unwrap_or(Path::new("")), rig)
 }
 

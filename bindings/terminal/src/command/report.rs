@@ -30,21 +30,6 @@ pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
 /// Writes the report of a walk to a file and says so.
 pub(super) fn write(core: &Core, walk: WalkId, path: &std::path::Path) -> Result<(), Problem> {
     let html = report::html(core, walk)?;
-    let shown = path.display().to_string();
-    std::fs::write(path, html).map_err(|error| {
-        let args = [
-            ("path", shown.as_str().into()),
-            ("why", error.to_string().into()),
-        ];
-        Problem::new(
-            ProblemKind::Input,
-            core.words.fill("terminal-cant-write", &args),
-        )
-    })?;
-    out::line(
-        &core
-            .words
-            .fill("terminal-report-written", &[("path", shown.into())]),
-    );
+    out::file(&core.words, path, &html)?;
     Ok(())
 }

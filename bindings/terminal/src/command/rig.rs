@@ -3,7 +3,7 @@
 use super::{fields, rig_of, text};
 use crate::out;
 use baywalk_logbook::rigfile::{self, NamedText};
-use baywalk_screens::{Core, Problem, ProblemKind, Told, book, files, rig, rigs};
+use baywalk_screens::{Core, Problem, Told, book, files, rig, rigs};
 use baywalk_words::Words;
 use clap::ArgMatches;
 use std::path::{Path, PathBuf};
@@ -142,42 +142,15 @@ impl FileBytes {
 fn read(core: &Core, matches: &ArgMatches, name: &str) -> Result<FileBytes, Problem> {
     let empty = PathBuf::new();
     let path = matches.get_one::<PathBuf>(name).unwrap_or(&empty);
-    let shown = path.display().to_string();
-    match std::fs::read(path) {
-        Ok(bytes) => Ok(FileBytes { name: shown, bytes }),
-        Err(error) => {
-            let args = [("path", shown.into()), ("why", error.to_string().into())];
-            Err(Problem::new(
-                ProblemKind::Input,
-                core.words.fill("terminal-cant-read", &args),
-            ))
-        }
-    }
+    let bytes = out::read(&core.words, path)?;
+    Ok(FileBytes {
+        name: path.display().to_string(),
+        bytes,
+    })
 }
 
 fn write(core: &Core, rig: baywalk_domain::ids::RigId, folder: &Path) -> Result<(), Problem> {
     let rigfile::Files { toml, csv } = files::write(core, rig)?;
-    let put = |name: &str, text: &str| {
-        let path = folder.join(name);
-        let shown = path.display().to_string();
-        let done = std::fs::create_dir_all(folder).and_then(|()| std::fs::write(&path, text));
-        done.map_err(|error| {
-            let args = [
-                ("path", shown.as_str().into()),
-                ("why", error.to_string().into()),
-            ];
-            Problem::new(
-                ProblemKind::Input,
-                core.words.fill("terminal-cant-write", &args),
-            )
-        })?;
-        out::line(
-            &core
-                .words
-                .fill("terminal-written", &[("path", shown.into())]),
-        );
-        Ok(())
-    };
-    put("rig.toml", &toml)?;
-    put("points.csv", &csv)
+    out::file(&core.words, &folder.join("rig.toml"), &toml)?;
+    out::file(&core.words, &folder.join("points.csv"), &csv)
 }

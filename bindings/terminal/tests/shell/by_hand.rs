@@ -89,3 +89,33 @@ fn what_is_wrong_is_told_and_nothing_guessed() {
     );
     assert!(shell.fails(&["torque", "colour=red"], 2).contains("colour"));
 }
+
+#[test]
+fn the_share_of_the_check_is_ours_and_adjustable_within_bounds() {
+    let shell = Shell::new();
+    let slotted = [
+        "torque",
+        "role=power",
+        "fastening=pressure_screw",
+        "drives=slotted",
+        "wire=6 AWG",
+        "torque=40 lbf.in",
+        "torque_basis=label",
+        "torque_source=cover",
+    ];
+    assert!(
+        shell
+            .ok(&slotted)
+            .contains("Set the tool to 32 inch-pounds")
+    );
+    assert!(shell.ok(&["check-share", "90"]).contains("90 %"));
+    assert!(
+        shell
+            .ok(&slotted)
+            .contains("Set the tool to 36 inch-pounds")
+    );
+    let both = shell.ok(&["check-share"]);
+    assert!(both.contains("Against:") && both.contains("For:"), "{both}");
+    shell.fails(&["check-share", "95"], 2);
+    shell.fails(&["check-share", "79"], 2);
+}

@@ -10,7 +10,7 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{DeviceId, SourceId};
 use baywalk_domain::isolation::{MeterKind, checks_of};
 use baywalk_domain::rig::{Check, SupplyKind};
-use baywalk_domain::walk::{Act, AsFound, Away, Counted, Ending, Next, Scope, Seen};
+use baywalk_domain::walk::{Act, AsFound, Away, Counted, Ending, Entry, Next, Scope, Seen};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -31,8 +31,15 @@ impl Witness {
         self.proved.clear();
     }
 
-    fn sees(&mut self, act: &Act, dead: Option<bool>) {
-        match act {
+    /// Takes an act in; what the clocks showed holds even where the act is struck later.
+    fn sees(&mut self, entry: &Entry, struck: bool) {
+        if entry.flags.lapse.is_some() {
+            self.forget();
+        }
+        if struck {
+            return;
+        }
+        match &entry.act {
             Act::Isolate { source, .. } => {
                 self.forget();
                 self.away.insert(*source);
@@ -54,14 +61,16 @@ impl Witness {
                     self.running.insert(*supply, BTreeSet::new());
                 }
             },
-            Act::Read { device, check, .. } if *device == DeviceId::new(id(SWITCH)) => match dead {
-                Some(true) => {
-                    if let Some(read) = self.running.get_mut(&check.supply) {
-                        read.insert(check.clone());
+            Act::Read { device, check, .. } if *device == DeviceId::new(id(SWITCH)) => {
+                match entry.shown.dead {
+                    Some(true) => {
+                        if let Some(read) = self.running.get_mut(&check.supply) {
+                            read.insert(check.clone());
+                        }
                     }
+                    _ => self.forget(),
                 }
-                _ => self.forget(),
-            },
+            }
             _ => {}
         }
     }
@@ -140,7 +149,12 @@ fn touches_ac(act: &Act) -> bool {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 800, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig {
+        cases: 800,
+        failure_persistence: None,
+        rng_seed: proptest::test_runner::RngSeed::Fixed(20_270_320),
+        ..ProptestConfig::default()
+    })]
 
     #[test]
     fn no_hand_comes_to_a_live_terminal_and_no_power_to_an_open_bay(
@@ -168,7 +182,7 @@ proptest! {
             if matches!(act, Act::Open { .. }) {
                 prop_assert_eq!(witness.away.len(), 3, "opened with a source on");
             }
-            witness.sees(&act, entry.shown.dead);
+            witness.sees(&entry, false);
         }
     }
 }
@@ -184,12 +198,8 @@ fn retell(walker: &Walker) -> Witness {
         })
         .collect();
     let mut witness = Witness::default();
-    for entry in walker
-        .entries
-        .iter()
-        .filter(|entry| !struck.contains(&entry.id))
-    {
-        witness.sees(&entry.act, entry.shown.dead);
+    for entry in &walker.entries {
+        witness.sees(entry, struck.contains(&entry.id));
     }
     witness
 }

@@ -1,6 +1,6 @@
 //! Writes a whole rig as its two files.
 
-use super::{point_writer, rig_writer};
+use super::{NamedText, point_writer, rig_writer};
 use baywalk_domain::rig::Book;
 
 /// The two files of a rig.
@@ -10,6 +10,18 @@ pub struct Files {
     pub toml: String,
     /// The CSV file of its points.
     pub csv: String,
+}
+
+impl Files {
+    /// The two texts under the usual names of their files.
+    #[must_use]
+    pub fn named(&self) -> (NamedText<'_>, NamedText<'_>) {
+        let named = |name, text| NamedText { name, text };
+        (
+            named("rig.toml", &self.toml),
+            named("points.csv", &self.csv),
+        )
+    }
 }
 
 /// Writes a rig so that [`read`](super::read) gives the same codes and facts again.

@@ -13,7 +13,7 @@ pub(super) fn card(here: &Here<'_>, id: PointId, terminal: &Terminal) -> Result<
     let words = here.words;
     let (point, _, _) = here.point(id)?;
     let advice = here.advice(point)?;
-    let check = here.setting(point);
+    let check = here.setting(id);
     let question = match (&check, terminal.fastening.kind.takes_torque()) {
         (Some(_), _) => "step-found-turned",
         (None, true) => "step-found-looked",
@@ -31,6 +31,10 @@ pub(super) fn card(here: &Here<'_>, id: PointId, terminal: &Terminal) -> Result<
     card.lines.extend(text.check.filter(|_| check.is_some()));
     card.lines.extend(text.missing);
     card.lines.extend(tool::lines(here, check.as_ref()));
+    if check.is_none() {
+        card.lines
+            .extend(tool::out_of_reach(here, advice.check.as_ref()));
+    }
     card.cautions = text.cautions;
     card.cautions.extend(exceptions(here, id, terminal));
     card.keys = keys(here, check.is_some(), terminal);
@@ -93,10 +97,7 @@ pub(super) fn act(
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
-    let check = here
-        .point(point)
-        .ok()
-        .and_then(|(point, _, _)| here.setting(point));
+    let check = here.setting(point);
     let Ok(grade) = Grade::from_code(key) else {
         return Ok(None);
     };

@@ -13,7 +13,7 @@ pub(super) fn card(here: &Here<'_>, id: PointId) -> Result<Card, Problem> {
     let words = here.words;
     let (point, _, _) = here.point(id)?;
     let advice = here.advice(point)?;
-    let setting = here.setting(point);
+    let setting = here.setting(id);
     let mut card = here.point_card("left", id, words.say("step-left-question"))?;
     let target = advice.target.as_ref().map(|target| &target.torque);
     card.figure = Some(figure(words, &advice, target));
@@ -66,10 +66,7 @@ pub(super) fn act(
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
-    let setting = here
-        .point(point)
-        .ok()
-        .and_then(|(point, _, _)| here.setting(point));
+    let setting = here.setting(point);
     let left = match (key, setting) {
         ("set", Some(Setting { at: torque, tool })) => AsLeft::Set { torque, tool },
         ("remade", setting) => AsLeft::Remade {

@@ -116,10 +116,7 @@ pub(super) fn known_live_act(
 
 pub(super) fn read(here: &Here<'_>, id: DeviceId, check: &Check) -> Result<Card, Problem> {
     let words = here.words;
-    let device = here
-        .book
-        .device(id)
-        .ok_or_else(|| Problem::not_found(words.say("refused-not-in-book")))?;
+    let device = here.device(id)?;
     let bay = here.bay(device.bay)?;
     let pair = words.pair(check);
     let question = words.fill("step-read-question", &[("pair", pair.clone().into())]);
@@ -157,10 +154,7 @@ pub(super) fn read_act(
 
 pub(super) fn except(here: &Here<'_>, id: DeviceId, set: &str) -> Result<Card, Problem> {
     let words = here.words;
-    let device = here
-        .book
-        .device(id)
-        .ok_or_else(|| Problem::not_found(words.say("refused-not-in-book")))?;
+    let device = here.device(id)?;
     let bay = here.bay(device.bay)?;
     let title = words.device_name(id, &here.book);
     let mut card = blank(

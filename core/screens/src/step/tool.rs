@@ -3,16 +3,9 @@
 use super::blank;
 use crate::card::{Card, Key};
 use crate::here::Here;
-use baywalk_domain::rig::Point;
-use baywalk_domain::torque::{Calibration, calibration, setting};
+use baywalk_domain::torque::{Calibration, calibration, choose, setting};
+use baywalk_domain::units::{Stated, TorqueUnit};
 use baywalk_domain::walk::{Act, Setting};
-
-impl Here<'_> {
-    /// The tool and its setting for what a point waits for.
-    pub(super) fn setting(&self, point: &Point) -> Option<Setting> {
-        self.walk.setting_for(&self.book, point, &self.outlook())
-    }
-}
 
 pub(super) fn card(here: &Here<'_>, wanted: &Setting) -> Card {
     let words = here.words;
@@ -62,4 +55,21 @@ pub(super) fn lines(here: &Here<'_>, wanted: Option<&Setting>) -> Vec<String> {
         lines.push(words.calibration(held));
     }
     lines
+}
+
+/// Why none of the owner's tools reaches a torque.
+pub(super) fn out_of_reach(here: &Here<'_>, wanted: Option<&Stated<TorqueUnit>>) -> Vec<String> {
+    let words = here.words;
+    let choice = wanted.map(|wanted| choose(&here.book.tools, wanted, None));
+    let unfit = choice
+        .filter(|choice| choice.fit.is_empty())
+        .map(|choice| choice.unfit);
+    let told = unfit.into_iter().flatten().map(|(tool, fault)| {
+        format!(
+            "{}: {}",
+            words.tool_name(tool.id, &here.book),
+            words.setting_fault(&fault)
+        )
+    });
+    told.collect()
 }
