@@ -20,8 +20,11 @@ macro_rules! calculations {
 }
 
 calculations! {
+    bank,
     bolt,
     due,
+    heat_rise,
+    joint,
     service,
     tool_setting,
     torque,

@@ -153,6 +153,7 @@ pub fn judge(nominal: Nominal, reading: &BankReading) -> BankJudged {
             findings.push(BankFinding::Borderline);
         }
     }
+    findings.sort_unstable();
     findings.dedup();
     let ohms = reading.loaded.map(|(volts, amperes)| {
         let drop = reading.rest - volts;
