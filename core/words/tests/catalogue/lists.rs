@@ -5,7 +5,8 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
 use baywalk_domain::{
-    due, finding, isolation, published, rig, service, supply, torque, units, walk, wire,
+    bank, due, finding, isolation, joint, published, rig, service, supply, torque, units, walk,
+    wire,
 };
 use baywalk_words::Words;
 use std::collections::{BTreeMap, BTreeSet};
@@ -34,12 +35,19 @@ macro_rules! lists {
 }
 
 lists![
+    bank::BankFinding,
+    bank::DropClass,
+    bank::Nominal,
     due::DueReason,
     finding::Decision,
     finding::FindingKind,
     finding::Urgency,
     isolation::Lapse,
     isolation::MeterKind,
+    joint::Compared,
+    joint::HeatCaution,
+    joint::HeatClass,
+    joint::Surface,
     rig::BoltGrade,
     rig::Conductor,
     rig::DeviceKind,

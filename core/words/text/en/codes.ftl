@@ -520,3 +520,37 @@ grounds-memory = from memory of the standard
 grounds-common-practice = common practice, no source
 wire-table-nec-ch9-table-8 = NEC chapter 9 table 8, at 75 °C
 wire-table-iec-60228 = IEC 60228, at 20 °C
+
+## A joint by its heat
+
+heat-compared-similar = against a like part under a like load
+heat-compared-ambient = against the air around
+heat-class-unclassed = Below 1 °C: nothing to act on
+heat-class-possible = Possible deficiency: investigate
+heat-class-probable = Probable deficiency: repair as time permits
+heat-class-monitor = Watch it until it is corrected
+heat-class-major = Major discrepancy: repair at once
+heat-surface-covered = on insulation, paint or tape beside the joint
+heat-surface-bare-metal = on bare metal
+heat-surface-contact = with a probe that touches, proved dead before
+heat-caution-bare-metal-reads-low = Bare metal shows less heat than it has. Measure on the insulation beside it.
+heat-caution-not-constant = A loose joint does not keep its resistance: the rise at normal load is only an orientation.
+heat-caution-load-unknown = Without the current nothing is known of the rise at normal load.
+heat-caution-no-trip = A glowing joint trips neither breaker, fuse nor GFCI. Take the load away; don't wait for them.
+
+## A DC bank by its readings
+
+dc-nominal-12v = 12 V
+dc-nominal-24v = 24 V
+dc-nominal-48v = 48 V (passes 50 V in use)
+bank-finding-reversed = Positive and negative are exchanged
+bank-finding-high = Above what charging gives
+bank-finding-no-voltage = Hardly any voltage. This is no proof of absence: an electronic switch can close again.
+bank-finding-low = Below a nearly empty bank
+bank-finding-large-drop = More than 10 % is lost under load
+bank-finding-drop = More than 3 % is lost under load
+bank-finding-rises = The voltage rose under load: something charges, or the readings were exchanged
+bank-finding-borderline = Within the meter's error of a limit
+drop-class-within-3-percent = up to 3 %
+drop-class-within-10-percent = up to 10 %
+drop-class-over-10-percent = above 10 %

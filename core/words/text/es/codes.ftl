@@ -520,3 +520,37 @@ grounds-memory = de memoria de la norma
 grounds-common-practice = práctica común, sin fuente
 wire-table-nec-ch9-table-8 = NEC capítulo 9 tabla 8, a 75 °C
 wire-table-iec-60228 = IEC 60228, a 20 °C
+
+## A joint by its heat
+
+heat-compared-similar = frente a una pieza igual con carga igual
+heat-compared-ambient = frente al aire de alrededor
+heat-class-unclassed = Menos de 1 °C: nada que hacer
+heat-class-possible = Posible deficiencia: investigue
+heat-class-probable = Deficiencia probable: repare cuando haya tiempo
+heat-class-monitor = Vigile hasta que se corrija
+heat-class-major = Discrepancia mayor: repare de inmediato
+heat-surface-covered = sobre aislante, pintura o cinta junto a la unión
+heat-surface-bare-metal = sobre metal desnudo
+heat-surface-contact = con una sonda que toca, ausencia probada antes
+heat-caution-bare-metal-reads-low = El metal desnudo muestra menos calor del que tiene. Mida sobre el aislante de al lado.
+heat-caution-not-constant = Una unión floja no conserva su resistencia: el aumento a carga normal es solo una orientación.
+heat-caution-load-unknown = Sin la corriente no se sabe nada del aumento a carga normal.
+heat-caution-no-trip = Una unión al rojo no dispara disyuntor, fusible ni GFCI. Quite la carga; no los espere.
+
+## A DC bank by its readings
+
+dc-nominal-12v = 12 V
+dc-nominal-24v = 24 V
+dc-nominal-48v = 48 V (pasa de 50 V en uso)
+bank-finding-reversed = Positivo y negativo están cambiados
+bank-finding-high = Por encima de lo que da la carga
+bank-finding-no-voltage = Casi sin tensión. No prueba ausencia: un interruptor electrónico puede volver a cerrar.
+bank-finding-low = Por debajo de un banco casi vacío
+bank-finding-large-drop = Con carga se pierde más del 10 %
+bank-finding-drop = Con carga se pierde más del 3 %
+bank-finding-rises = La tensión subió con carga: algo está cargando, o las lecturas se cambiaron
+bank-finding-borderline = Dentro del error del medidor respecto a un límite
+drop-class-within-3-percent = hasta el 3 %
+drop-class-within-10-percent = hasta el 10 %
+drop-class-over-10-percent = más del 10 %
