@@ -4,8 +4,8 @@ use super::shape::Word;
 use super::{Calculate, Fault, at};
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
-    Ask, Candidate, Conductor, Fault as Wrong, Judgement, Load, Meter, Pair, Place, Span, Standing,
-    State, Survey, judge,
+    Ask, Candidate, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter, Pair, Place,
+    Span, Standing, State, Survey, judge,
 };
 use baywalk_domain::supply::SafeAct;
 use baywalk_domain::units::Voltage;
@@ -85,7 +85,23 @@ struct CandidateOut {
     hidden: bool,
     level: SpanOut,
     ohms: Option<SpanOut>,
+    /// The largest distance of a reading from this explanation, in meter errors.
+    worst: f64,
+    /// An order, no probability.
     weight: f64,
+    /// One circuit for each load state that meets the readings.
+    explained: Vec<ExplainedOut>,
+}
+
+/// A circuit as it can be solved again.
+#[derive(Debug, Serialize, JsonSchema)]
+struct ExplainedOut {
+    /// The sources behind L1, L2, N and G, real and imaginary part, in volts.
+    emf: [[f64; 2]; 4],
+    /// The ways from them to L1, L2, N and G, in siemens; 0 is open.
+    way: [f64; 4],
+    /// Between L1 and N, L2 and N, N and G, in siemens.
+    between: [f64; 3],
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -117,11 +133,15 @@ impl Calculate for Calculation {
 }
 
 fn survey(given: SurveyIn) -> Result<Survey, Fault> {
-    let meter = given.meter.map(|meter| {
-        Meter::new(meter.percent, meter.counts, meter.resolution, meter.input)
-    });
+    let meter = given
+        .meter
+        .map(|meter| Meter::new(meter.percent, meter.counts, meter.resolution, meter.input));
     let meter = meter.transpose().map_err(at("meter"))?;
-    let states = given.states.into_iter().map(state).collect::<Result<_, _>>()?;
+    let states = given
+        .states
+        .into_iter()
+        .map(state)
+        .collect::<Result<_, _>>()?;
     let meter = meter.unwrap_or_else(Meter::usual);
     Survey::new(given.service.0, given.place.0, meter, states).map_err(at("states"))
 }
@@ -145,7 +165,11 @@ impl From<&Judgement> for JudgementOut {
         Self {
             standing: Word(judgement.standing),
             act: Word(judgement.act),
-            consistent: judgement.consistent.iter().map(CandidateOut::from).collect(),
+            consistent: judgement
+                .consistent
+                .iter()
+                .map(CandidateOut::from)
+                .collect(),
             next: judgement
                 .apart
                 .iter()
@@ -167,7 +191,19 @@ impl From<&Candidate> for CandidateOut {
             hidden: one.hidden,
             level: one.level.into(),
             ohms: one.ohms.map(SpanOut::from),
+            worst: one.worst,
             weight: one.weight,
+            explained: one.explained.iter().map(ExplainedOut::from).collect(),
+        }
+    }
+}
+
+impl From<&Explained> for ExplainedOut {
+    fn from(one: &Explained) -> Self {
+        Self {
+            emf: one.emf,
+            way: one.way,
+            between: [one.leg_1, one.leg_2, one.bond],
         }
     }
 }

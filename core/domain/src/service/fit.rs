@@ -120,19 +120,17 @@ impl Problem<'_> {
     }
 
     /// How much of a coincidence it would be that floating conductors show just these readings, as
-    /// a logarithm: the range that they could show against the meter's error.
+    /// a logarithm: the widest range of each load state against the meter's error.
     pub(super) fn ghosts(&self, point: &Point) -> f64 {
         let values = self.values(&point.shares);
         let mut sum = 0.0;
         for (at, state) in self.survey.states().iter().enumerate() {
             let shown = shown(self.survey.by(), &circuit(&self.wiring, at, state, &values));
-            for (pair, shown) in Pair::ALL.iter().zip(shown) {
-                if let Some(read) = state.read(*pair) {
-                    let width =
-                        (shown.most - shown.least) / (2.0 * self.survey.meter().error(read));
-                    sum += width.max(1.0).ln();
-                }
-            }
+            let widths = Pair::ALL.iter().zip(shown).filter_map(|(pair, shown)| {
+                let error = self.survey.meter().error(state.read(*pair)?);
+                Some((shown.most - shown.least) / (2.0 * error))
+            });
+            sum += widths.fold(1.0, f64::max).ln();
         }
         sum
     }
@@ -150,7 +148,7 @@ impl Problem<'_> {
             let Some(next) = self.improve(&now, &free, margin) else {
                 break;
             };
-            let hopeless = round >= 2 && next.worst() > 20.0 && next.cost > 0.5 * now.cost;
+            let hopeless = round >= 1 && next.worst() > 20.0 && next.cost > 0.5 * now.cost;
             let settled = next.cost > 0.999 * now.cost;
             now = next;
             if settled || hopeless {

@@ -2,9 +2,10 @@
 
 use super::apart::{NextReading, apart};
 use super::bands::{BandSeen, SERVICE_B, bands_seen};
-use super::candidate::{Candidate, Span, act, common, explained, gravity};
-use super::fit::{Point, Problem};
-use super::model::{self, EMF, UNKNOWNS, Values, bounds};
+use super::candidate::{Candidate, act, common, explained, gravity};
+use super::fit::Problem;
+use super::model::{self, EMF, bounds};
+use super::search::best;
 use super::wiring::{Supply, Wiring, faulty, odd, sound};
 use super::{Fault, Place, Survey};
 use crate::coded::{Coded, coded};
@@ -44,8 +45,8 @@ pub struct Judgement {
 const ANY_LEVEL: (f64, f64) = (40.0, 170.0);
 /// A normal level, with the difference of two lines: what a single fault is sought at.
 const NORMAL: (f64, f64) = (SERVICE_B.least - 2.0, SERVICE_B.most + 2.0);
-/// Where the search for a bad joint starts, in ohms.
-const JOINT_STARTS: [f64; 4] = [0.15, 1.5, 15.0, 300.0];
+/// How much the sum of squared residuals weighs in the order of candidates. Ours.
+const FIT: f64 = 0.7;
 
 /// Judges a service by solving its circuit under every fault.
 ///
@@ -101,14 +102,16 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
     ];
     let sound = sound(stated).into_iter().zip(levels);
     let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
-    let faulty = faulty(stated).into_iter().map(|wiring| (wiring, NORMAL));
+    let faulty = faulty(stated, survey.place() == Place::Coach)
+        .into_iter()
+        .map(|wiring| (wiring, NORMAL));
     collect(survey, sound.chain(odd).chain(faulty))
 }
 
 /// Every fault behind every kind and level of supply.
 fn doubles(survey: &Survey) -> Vec<Candidate> {
     let stated = stated(survey);
-    let wirings = faulty(stated);
+    let wirings = faulty(stated, survey.place() == Place::Coach);
     let any = std::iter::once(&stated)
         .chain(others(stated))
         .flat_map(|supply| {
@@ -160,10 +163,7 @@ fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Cand
         wiring,
         bounds: bounds(survey, &wiring, window),
     };
-    let best = starts(&problem)
-        .map(|start| problem.search(start))
-        .filter(Point::is_admissible)
-        .min_by(|a, b| a.squares().total_cmp(&b.squares()))?;
+    let best = best(&problem)?;
     let level = problem.span(&best, EMF);
     let ohms = wiring
         .weak
@@ -179,37 +179,12 @@ fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Cand
         ohms,
         act: act(wiring.fault, level, survey.place()),
         worst: best.worst(),
-        weight: common(wiring.fault) - 1.5 * best.squares() - problem.ghosts(&best),
+        weight: common(wiring.fault) - FIT * best.squares() - problem.ghosts(&best)
+            + ohms.map_or(0.0, |ohms| model::share_of_joints(ohms).ln()),
         explained: explained(survey, &wiring, &values),
         wiring,
         values,
     })
-}
-
-/// Where the search starts: the middle of all bounds, with the level that the readings suggest.
-fn starts(problem: &Problem) -> impl Iterator<Item = Values> {
-    let joint = problem.wiring.weak.map(model::joint_of);
-    let places: &[f64] = if joint.is_some() {
-        &JOINT_STARTS
-    } else {
-        &[1.0]
-    };
-    places.iter().map(move |ohms| {
-        let mut shares = [0.5; UNKNOWNS];
-        for at in model::SMALL {
-            set(&mut shares, at, 0.2);
-        }
-        if let (Some(at), Some(bound)) = (joint, joint.and_then(|at| problem.bounds.get(at))) {
-            set(&mut shares, at, bound.share(*ohms));
-        }
-        problem.level(shares)
-    })
-}
-
-fn set(shares: &mut Values, at: usize, share: f64) {
-    if let Some(cell) = shares.get_mut(at) {
-        *cell = share;
-    }
 }
 
 /// Sorts by weight and states each weight against the first.
@@ -253,59 +228,4 @@ fn first_act(survey: &Survey, consistent: &[Candidate]) -> SafeAct {
         None if survey.place() == Place::Outlet => SafeAct::DontPlugIn,
         None => SafeAct::SupplyAway,
     }
-}
-
-impl Problem<'_> {
-    /// The range of one unknown in which the readings are still met.
-    fn span(&self, best: &Point, unknown: usize) -> Span {
-        let bound = self.bounds.get(unknown).copied();
-        let share = best.shares.get(unknown).copied().unwrap_or(0.0);
-        let value = |share| bound.map_or(0.0, |bound| bound.value(share));
-        Span {
-            least: value(self.edge(best, unknown, share, -1.0)),
-            most: value(self.edge(best, unknown, share, 1.0)),
-        }
-    }
-
-    /// The furthest share towards one side at which the readings are still met.
-    fn edge(&self, best: &Point, unknown: usize, from: f64, side: f64) -> f64 {
-        let (mut inside, mut point, mut stride) = (from, *best, 0.02);
-        let mut outside = None;
-        for _ in 0..14 {
-            let next = match outside {
-                Some(outside) => (inside + outside) / 2.0,
-                None => (inside + side * stride).clamp(0.0, 1.0),
-            };
-            match self
-                .held(unknown, next)
-                .admits(with(point.shares, unknown, next))
-            {
-                Some(met) => {
-                    inside = next;
-                    point = met;
-                    stride *= 2.0;
-                }
-                None => outside = Some(next),
-            }
-            let settled = outside.is_some_and(|outside: f64| (outside - inside).abs() < 2e-3);
-            if settled || inside <= 0.0 && side < 0.0 || inside >= 1.0 && side > 0.0 {
-                break;
-            }
-        }
-        inside
-    }
-
-    /// The same problem with one unknown held.
-    fn held(&self, unknown: usize, share: f64) -> Self {
-        let mut held = self.clone();
-        if let Some(bound) = held.bounds.get_mut(unknown) {
-            *bound = bound.fixed(share);
-        }
-        held
-    }
-}
-
-fn with(mut shares: Values, unknown: usize, share: f64) -> Values {
-    set(&mut shares, unknown, share);
-    shares
 }

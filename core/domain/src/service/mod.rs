@@ -17,6 +17,7 @@ mod linear;
 mod meter;
 mod model;
 mod pair;
+mod search;
 mod survey;
 mod wiring;
 

@@ -15,20 +15,35 @@ pub(super) const EMF: usize = 0;
 /// By how much line 2 differs from line 1.
 const UNBALANCE: usize = 1;
 /// Voltage of the supply's neutral against its ground, from the neutral current of others.
-const OFFSET: usize = 2;
+pub(super) const OFFSET: usize = 2;
 /// Resistance of one sound conductor.
 const WAY: usize = 3;
-/// What the joints of line 1 add; line 2 and neutral follow.
+/// What the joints of line 1 add; line 2, neutral and ground follow.
 const JOINTS: usize = 4;
 /// Unknown small loads on leg 1; leg 2 follows.
-const BESIDE: usize = 7;
+const BESIDE: usize = 8;
 /// Drift of the supply from the first state to the second; the others follow.
-const DRIFT: usize = 9;
+const DRIFT: usize = 10;
 /// By how much the load on leg 1 of the first state is off its nameplate; leg 2 and the other
 /// states follow.
 const LOADS: usize = DRIFT + MOST_STATES - 1;
 /// The unknowns that are usually near their least.
-pub(super) const SMALL: [usize; 6] = [WAY, JOINTS, JOINTS + 1, JOINTS + 2, BESIDE, BESIDE + 1];
+pub(super) const SMALL: [usize; 7] = [
+    WAY,
+    JOINTS,
+    JOINTS + 1,
+    JOINTS + 2,
+    JOINTS + 3,
+    BESIDE,
+    BESIDE + 1,
+];
+/// The loads on leg 1 and leg 2 of each load state.
+pub(super) const LOAD_PAIRS: [(usize, usize); MOST_STATES] = [
+    (LOADS, LOADS + 1),
+    (LOADS + 2, LOADS + 3),
+    (LOADS + 4, LOADS + 5),
+    (LOADS + 6, LOADS + 7),
+];
 /// How many unknowns there are.
 pub(super) const UNKNOWNS: usize = LOADS + 2 * MOST_STATES;
 
@@ -86,16 +101,22 @@ impl Bound {
 const SOUND_WAY: Bound = Bound::new(0.005, 0.25);
 /// Ohms that the joints of one sound conductor may add. Ours.
 pub(super) const SOUND_JOINTS: f64 = 0.05;
+/// Ohms that a thinner ground conductor and its joints may add. Ours.
+const GROUND_JOINTS: f64 = 0.2;
 /// Ohms of a bad joint that can still be told from an open conductor. Ours.
 const MOST_WEAK: f64 = 5000.0;
 /// The share by which a plain heater may differ from its nameplate. Common practice, no source.
 const NAMEPLATE: f64 = 0.1;
 /// Watts of small loads on a leg that nobody knows of. Ours.
 const BESIDE_WATTS: f64 = 20.0;
+/// The least of them that ties a conductor which is open elsewhere. Ours.
+const TYING_WATTS: f64 = 0.2;
 /// The share by which the supply may drift between two load states. Ours.
 const DRIFTS: f64 = 0.01;
 /// The share by which the lines of one transformer may differ. Ours.
 const UNBALANCED: f64 = 0.01;
+/// The least share of all bad joints that a range counts for. Ours.
+const LEAST_SHARE: f64 = 0.01;
 /// Volts between the neutral and ground of a sound supply: below 2 to 3 V, common practice, no
 /// source.
 const OFFSETS: f64 = 2.0;
@@ -106,13 +127,16 @@ const BOND: f64 = 50.0;
 pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [Bound; UNKNOWNS] {
     let mut all = [Bound::new(0.0, 0.0); UNKNOWNS];
     all[EMF] = Bound::new(window.0, window.1);
-    if wiring.supply != Supply::Single {
+    if matches!(wiring.supply, Supply::Split | Supply::Wye) {
         all[UNBALANCE] = Bound::new(-UNBALANCED, UNBALANCED);
     }
     all[OFFSET] = Bound::new(-OFFSETS, OFFSETS);
     all[WAY] = SOUND_WAY;
     for conductor in [L1, L2, N] {
         all[JOINTS + conductor] = Bound::new(0.0, SOUND_JOINTS);
+    }
+    if wiring.loads_ground() {
+        all[JOINTS + G] = Bound::new(0.0, GROUND_JOINTS);
     }
     if let Some(conductor) = wiring.weak {
         all[JOINTS + conductor] = Bound {
@@ -122,9 +146,14 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
         };
     }
     if survey.place() == Place::Coach {
-        let most = BESIDE_WATTS / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS);
-        all[BESIDE] = Bound::new(0.0, most);
-        all[BESIDE + 1] = Bound::new(0.0, most);
+        let least = if wiring.tied { TYING_WATTS } else { 0.0 };
+        let [least, most] = [least, BESIDE_WATTS].map(|watts| watts / NAMEPLATE_VOLTS.powi(2));
+        all[BESIDE] = Bound {
+            least,
+            most,
+            decades: wiring.tied,
+        };
+        all[BESIDE + 1] = all[BESIDE];
     }
     for (at, state) in survey.states().iter().enumerate() {
         if at > 0 {
@@ -150,6 +179,11 @@ pub(super) const fn joint_of(conductor: usize) -> usize {
     JOINTS + conductor
 }
 
+/// The share of all bad joints, by decades, that a range of ohms covers.
+pub(super) fn share_of_joints(ohms: super::Span) -> f64 {
+    ((ohms.most / ohms.least).ln() / (MOST_WEAK / SOUND_JOINTS).ln()).max(LEAST_SHARE)
+}
+
 /// Whether an unknown plays a part in a load state.
 pub(super) const fn matters(unknown: usize, state: usize) -> bool {
     if unknown < DRIFT {
@@ -167,11 +201,7 @@ pub(super) fn circuit(wiring: &Wiring, at: usize, state: &State, values: &Values
     let emfs = emfs(wiring.supply, values[EMF] * (1.0 + drift), values);
     let feeds = wiring.from.map(|conductor| {
         let absent = conductor == L2 && wiring.supply == Supply::Single;
-        let joints = if conductor == G {
-            0.0
-        } else {
-            values[JOINTS + conductor]
-        };
+        let joints = values[JOINTS + conductor];
         let siemens = if wiring.open[conductor] || absent {
             0.0
         } else {
@@ -191,7 +221,7 @@ pub(super) fn circuit(wiring: &Wiring, at: usize, state: &State, values: &Values
         leg_1: load(0, state.load_1),
         leg_2: load(1, state.load_2),
         bond: if wiring.bonded { BOND } else { 0.0 },
-        tied: [state.load_1.is_some(), state.load_2.is_some()],
+        tied: [state.load_1, state.load_2].map(|load| load.is_some() || wiring.tied),
     }
 }
 

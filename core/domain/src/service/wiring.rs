@@ -33,6 +33,8 @@ pub(super) struct Wiring {
     pub(super) weak: Option<usize>,
     /// Whether neutral and ground are bonded at the terminals.
     pub(super) bonded: bool,
+    /// Whether small loads in the coach tie what is open; else it floats.
+    pub(super) tied: bool,
 }
 
 /// Every conductor where it belongs.
@@ -49,6 +51,7 @@ impl Wiring {
             open: [false; 4],
             weak: None,
             bonded: false,
+            tied: false,
         }
     }
 
@@ -64,14 +67,25 @@ impl Wiring {
         Self { supply, ..self }
     }
 
+    /// Whether load current runs in the ground conductor.
+    pub(super) fn loads_ground(&self) -> bool {
+        self.bonded || self.from.last() != Some(&G)
+    }
+
+    /// The same with what is open tied by small loads in the coach.
+    const fn tied(self) -> Self {
+        Self { tied: true, ..self }
+    }
+
     /// Whether it needs a second line.
     const fn needs_line_2(&self) -> bool {
         matches!(self.at, Some(Conductor::Line2 | Conductor::BothLines))
     }
 }
 
-/// Every wiring that differs from a sound one, for a supply.
-pub(super) fn faulty(supply: Supply) -> Vec<Wiring> {
+/// Every wiring that differs from a sound one, for a supply; in a coach also those in which small
+/// loads tie what is open.
+pub(super) fn faulty(supply: Supply, coach: bool) -> Vec<Wiring> {
     use Conductor::{BothLines, Ground, Line1, Line2, Neutral};
     use Fault::{
         LineGroundSwapped, LineNeutralSwapped, NeutralGroundMixed, OpenGround, OpenLeg,
@@ -110,7 +124,10 @@ pub(super) fn faulty(supply: Supply) -> Vec<Wiring> {
         },
     ];
     let one_line = supply == Supply::Single;
+    let may_be_tied = |wiring: &Wiring| coach && matches!(wiring.fault, OpenNeutral | OpenLeg);
+    let tied = all.into_iter().filter(may_be_tied).map(Wiring::tied);
     all.into_iter()
+        .chain(tied)
         .filter(|wiring| !(one_line && wiring.needs_line_2()))
         .collect()
 }
