@@ -20,6 +20,9 @@ coded! {
         LoadLeg2 = "load_leg_2",
         /// Continuity of the conductors, by ohms, only when proved dead.
         ContinuityDead = "continuity_dead",
+        /// Body metal to a rod in damp soil, before anyone touches it: the supply's own ground may be
+        /// what is live.
+        BodyToSoil = "body_to_soil",
         /// Every pair once more: nothing that is known here explains the readings.
         AllAgain = "all_again",
     }
@@ -64,7 +67,7 @@ pub(super) fn apart(survey: &Survey, consistent: &[Candidate]) -> Vec<NextReadin
     }
     let mut left = couples(consistent.len());
     let choices = choices(survey, consistent);
-    let mut asked = Vec::new();
+    let mut asked: Vec<_> = soil(consistent, &mut left).into_iter().collect();
     while !left.is_empty() {
         let told = |choice: &Choice| choice.tells.iter().filter(|one| left.contains(one)).count();
         // Of equal choices the first stands: the easier reading is listed first.
@@ -97,6 +100,25 @@ fn couples(count: usize) -> Vec<Couple> {
     (0..count)
         .flat_map(|one| (one + 1..count).map(move |other| (one, other)))
         .collect()
+}
+
+/// The reading from the body to the soil, where the body may be live: it comes before any other.
+fn soil(consistent: &[Candidate], left: &mut Vec<Couple>) -> Option<NextReading> {
+    let before = left.len();
+    left.retain(|(one, other)| live_body(consistent, *one) == live_body(consistent, *other));
+    let tells = before - left.len();
+    (tells > 0).then_some(NextReading {
+        ask: Ask::BodyToSoil,
+        pair: None,
+        tells,
+    })
+}
+
+/// Whether a candidate puts a line on the equipment ground.
+fn live_body(consistent: &[Candidate], at: usize) -> bool {
+    consistent
+        .get(at)
+        .is_some_and(|one| one.fault == Fault::LineGroundSwapped)
 }
 
 /// Whether ohms between dead conductors tell two candidates apart that no voltage does.

@@ -501,6 +501,7 @@ service-ask-low-impedance = Read the pairs again with the low-impedance setting 
 service-ask-load-leg-1 = Plain load on leg 1, electronics off, then the pairs again.
 service-ask-load-leg-2 = Plain load on leg 2, electronics off, then the pairs again.
 service-ask-continuity-dead = Proved dead only: continuity of each conductor, in ohms.
+service-ask-body-to-soil = Body metal to a rod in damp soil, before anyone touches it.
 service-ask-all-again = Read every pair once more.
 pair-l1-n = L1 to N
 pair-l2-n = L2 to N

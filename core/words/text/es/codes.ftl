@@ -501,6 +501,7 @@ service-ask-low-impedance = Lea otra vez los pares con el medidor en baja impeda
 service-ask-load-leg-1 = Carga resistiva en la línea 1, electrónica apagada, y otra vez los pares.
 service-ask-load-leg-2 = Carga resistiva en la línea 2, electrónica apagada, y otra vez los pares.
 service-ask-continuity-dead = Solo con ausencia de tensión comprobada: continuidad de cada conductor, en ohmios.
+service-ask-body-to-soil = Metal de la carrocería a una varilla en tierra húmeda, antes de que nadie lo toque.
 service-ask-all-again = Lea otra vez todos los pares.
 pair-l1-n = L1 a N
 pair-l2-n = L2 a N
