@@ -61,8 +61,17 @@ pub(crate) struct Count {
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Table {
     pub(crate) caption: String,
-    pub(crate) columns: Vec<String>,
+    pub(crate) columns: Vec<Column>,
     pub(crate) rows: Vec<Vec<Cell>>,
+}
+
+/// A column of a table.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Column {
+    /// What heads it.
+    pub(crate) heading: String,
+    /// Its share of the width where the page is wide, in percent.
+    pub(crate) share: u8,
 }
 
 /// One cell of a table.
@@ -171,6 +180,8 @@ impl Cell {
 impl Table {
     /// The heading of a column; empty beyond the last.
     pub(crate) fn column(&self, place: &usize) -> &str {
-        self.columns.get(*place).map_or("", String::as_str)
+        self.columns
+            .get(*place)
+            .map_or("", |column| &column.heading)
     }
 }

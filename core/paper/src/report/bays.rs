@@ -23,10 +23,10 @@ fn of_bay(view: &View<'_>, bay: &Bay) -> Vec<Block> {
     let count = points.len();
     let rows = points.into_iter().map(|point| row(view, point)).collect();
     let columns = [
-        "report-col-point",
-        "report-col-torque",
-        "report-col-found",
-        "report-col-left",
+        ("report-col-point", 29),
+        ("report-col-torque", 28),
+        ("report-col-found", 24),
+        ("report-col-left", 19),
     ];
     let caption = view.count("report-bay-caption", count);
     let Some(table) = view.table(caption, &columns, rows) else {
@@ -152,6 +152,10 @@ fn photos(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Option<Block> {
             ]
         },
     );
-    let columns = ["report-col-photo", "report-col-shows", "report-col-digest"];
+    let columns = [
+        ("report-col-photo", 14),
+        ("report-col-shows", 42),
+        ("report-col-digest", 44),
+    ];
     view.table(view.say("report-photos"), &columns, rows.collect())
 }

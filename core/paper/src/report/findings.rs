@@ -24,7 +24,11 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
 }
 
 fn open_table(view: &View<'_>, open: &[&Finding]) -> Option<Block> {
-    let columns = ["report-col-where", "report-col-finding", "report-col-todo"];
+    let columns = [
+        ("report-col-where", 30),
+        ("report-col-finding", 30),
+        ("report-col-todo", 40),
+    ];
     let rows = open.iter().map(|finding| {
         let kind = finding.raised.kind;
         let todo = Cell::of(view.headed(kind.urgency())).with([view.words.what_to_do(kind)]);
@@ -44,9 +48,9 @@ fn open_table(view: &View<'_>, open: &[&Finding]) -> Option<Block> {
 
 fn closed_table(view: &View<'_>, closed: &[&Finding]) -> Option<Block> {
     let columns = [
-        "report-col-where",
-        "report-col-finding",
-        "report-col-decision",
+        ("report-col-where", 30),
+        ("report-col-finding", 30),
+        ("report-col-decision", 40),
     ];
     let rows = closed.iter().map(|finding| {
         let decided = finding

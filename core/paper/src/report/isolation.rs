@@ -19,7 +19,11 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
             Cell::default().with(back(view, source)),
         ]
     });
-    let columns = ["report-col-source", "report-col-away", "report-col-back"];
+    let columns = [
+        ("report-col-source", 28),
+        ("report-col-away", 52),
+        ("report-col-back", 20),
+    ];
     let person = [("person", view.facts.walk.person.as_str())];
     let caption = view.fill("report-isolated-caption", &person);
     let table = view.table(caption, &columns, rows.collect());

@@ -5,6 +5,7 @@ mod as_left;
 mod bays;
 mod cautions;
 mod counts;
+mod exceptions;
 mod facts;
 mod figure;
 mod findings;
@@ -13,6 +14,7 @@ mod isolation;
 mod moved;
 mod next;
 mod out;
+mod pairs;
 mod proof;
 mod readings;
 mod rig;
@@ -23,7 +25,7 @@ mod view;
 pub use facts::{Facts, LedgerHead};
 pub use html::html;
 
-use crate::sheet::{Part, Sheet};
+use crate::sheet::{Block, Part, Sheet};
 use baywalk_words::Words;
 use view::View;
 
@@ -67,7 +69,7 @@ fn parts(view: &View<'_>) -> Vec<Part> {
     ]
 }
 
-fn result(view: &View<'_>) -> Vec<crate::sheet::Block> {
+fn result(view: &View<'_>) -> Vec<Block> {
     let mut blocks = out::blocks(view);
     blocks.extend(counts::blocks(view));
     blocks.extend(moved::blocks(view));

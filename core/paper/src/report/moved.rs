@@ -21,7 +21,11 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         })
         .collect();
     let caption = view.count("report-moved-caption", rows.len());
-    let columns = ["report-col-point", "report-col-found", "report-col-left"];
+    let columns = [
+        ("report-col-point", 34),
+        ("report-col-found", 36),
+        ("report-col-left", 30),
+    ];
     let table = view.table(caption, &columns, rows);
     let none = || Block::Text(view.say("report-moved-none"));
     let mut blocks = vec![heading(view, "report-moved"), table.unwrap_or_else(none)];
@@ -57,7 +61,7 @@ fn has_moved(record: &PointRecord) -> bool {
 fn before(view: &View<'_>) -> Option<Block> {
     let again = |point: &PointId| view.record(*point).is_some_and(has_moved);
     let only_then = view.facts.moved_before.iter().filter(|point| !again(point));
-    let names: Vec<String> = only_then.map(|point| view.point_words(*point)).collect();
+    let names: Vec<String> = only_then.map(|point| view.point_name(*point)).collect();
     let points = names.join("; ");
     (!names.is_empty())
         .then(|| Block::Text(view.fill("report-moved-before", &[("points", &points)])))

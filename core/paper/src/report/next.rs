@@ -23,7 +23,7 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     if let Some(day) = due.second_look {
         let miles = format!("{SETTLE_MILES:.0}");
         let points = view.facts.summary.disturbed.iter();
-        let names: Vec<String> = points.map(|point| view.point_words(*point)).collect();
+        let names: Vec<String> = points.map(|point| view.point_name(*point)).collect();
         let lines = vec![
             view.words.date(day),
             view.fill("report-second-look-why", &[("miles", &miles)]),

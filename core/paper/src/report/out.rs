@@ -39,7 +39,7 @@ fn caution(view: &View<'_>, key: &str, lines: Vec<String>) -> Block {
 
 fn open_bays<'a>(view: &'a View<'_>) -> impl Iterator<Item = String> + 'a {
     let open = view.facts.summary.open.iter();
-    open.map(|bay| view.fill("report-out-bay-open", &[("bay", &view.bay_words(*bay))]))
+    open.map(|bay| view.fill("report-out-bay-open", &[("bay", &view.bay_name(*bay))]))
 }
 
 /// Sources left away, with why, and those that were not brought back without a word.
@@ -47,7 +47,7 @@ fn sources_away<'a>(view: &'a View<'_>) -> impl Iterator<Item = String> + 'a {
     let walk = view.facts.walk;
     let sources = view.facts.book.sources.iter();
     sources.filter_map(move |source| {
-        let name = format!("{} {}", source.code, source.name);
+        let name = view.source_name(source.id);
         if let Some(why) = walk.left_away.get(&source.id) {
             let args = [("source", name.as_str()), ("why", why)];
             return Some(view.fill("report-out-source", &args));
@@ -62,7 +62,7 @@ fn circuits_out<'a>(view: &'a View<'_>) -> impl Iterator<Item = String> + 'a {
     let points = view.facts.walk.points.iter();
     points.filter_map(|(point, record)| match &record.left {
         Some(AsLeft::OutOfService { how }) => {
-            let name = view.point_words(*point);
+            let name = view.point_name(*point);
             Some(view.fill("report-out-circuit", &[("point", &name), ("how", how)]))
         }
         _ => None,
@@ -74,10 +74,7 @@ fn alive(view: &View<'_>) -> Vec<String> {
     alive
         .filter(|alive| !alive.restored)
         .map(|alive| {
-            let name = match view.facts.book.source(alive.source) {
-                Some(source) => format!("{} {}", source.code, source.name),
-                None => view.say("report-unknown-record"),
-            };
+            let name = view.source_name(alive.source);
             let why = match view.facts.walk.away.get(&alive.source) {
                 Some(Away::Stays(why)) if !why.trim().is_empty() => why.clone(),
                 Some(Away::NotFound(_)) => view.say("report-alive-not-found"),
@@ -111,7 +108,7 @@ fn bay_of(view: &View<'_>, point: PointId) -> Option<BayId> {
 }
 
 fn bay_line(view: &View<'_>, bay: &Bay, points: &[PointId]) -> String {
-    let name = view.bay_name(bay);
+    let name = view.bay_name(bay.id);
     let untouched = points.iter().all(|point| view.record(*point).is_none());
     if untouched && points.len() == view.facts.book.points_of(bay.id).len() {
         let all = view.count("report-not-judged-all", points.len());
@@ -142,6 +139,6 @@ fn point_why(view: &View<'_>, point: PointId) -> String {
 }
 
 fn told(view: &View<'_>, point: PointId, why: &str) -> String {
-    let name = view.point_words(point);
+    let name = view.point_name(point);
     view.fill("report-not-judged-point", &[("point", &name), ("why", why)])
 }

@@ -1,12 +1,13 @@
 //! What was proved dead in each bay, what no longer counts, and what stayed live by exception.
 
 use super::view::View;
+use super::{exceptions, pairs};
 use crate::sheet::{Block, Cell};
 use baywalk_domain::ids::BayId;
-use baywalk_domain::isolation::{DEAD_AC, DEAD_DC, KnownLive, Proof, Read, checks_of};
-use baywalk_domain::rig::{Bay, Check};
-use baywalk_domain::walk::{Act, BayStage, BayWork, Exception, WalkState};
-use std::collections::BTreeSet;
+use baywalk_domain::isolation::{DEAD_AC, DEAD_DC, KnownLive, Proof};
+use baywalk_domain::moment::Moment;
+use baywalk_domain::rig::Bay;
+use baywalk_domain::walk::{Act, BayStage, BayWork, WalkState};
 
 pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     let (ac, dc) = (DEAD_AC.to_string(), DEAD_DC.to_string());
@@ -18,7 +19,7 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     for bay in view.facts.book.bays_in_order() {
         let works = works(view, bay.id);
         if works.is_empty() {
-            shut.push(view.bay_name(bay));
+            shut.push(view.bay_name(bay.id));
         } else {
             blocks.extend(of_bay(view, bay, &works));
         }
@@ -29,18 +30,19 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
             view.fill("report-proof-shut", &[("bays", &bays)]),
         ));
     }
-    blocks.extend(exceptions(view));
+    blocks.extend(exceptions::block(view));
     blocks
 }
 
 /// The work in a bay each time it was opened, oldest first.
 fn works(view: &View<'_>, bay: BayId) -> Vec<BayWork> {
-    let entries: Vec<_> = view.standing_entries().cloned().collect();
-    let openings = entries
-        .iter()
-        .enumerate()
-        .filter(|(_, entry)| matches!(entry.act, Act::Open { bay: opened } if opened == bay));
+    let opens = |act: &Act| matches!(act, Act::Open { bay: opened } if *opened == bay);
+    let again = view.standing().filter(|act| opens(act)).count() > 1;
+    let standing = view.standing_entries().filter(|_| again);
+    let entries: Vec<_> = standing.cloned().collect();
+    let openings = entries.iter().enumerate();
     let before = openings
+        .filter(|(_, entry)| opens(&entry.act))
         .filter_map(|(place, _)| WalkState::fold(entries.get(..place)?, view.facts.book))
         .filter_map(|mut walk| walk.bays.remove(&bay));
     let now = view.facts.walk.bays.get(&bay).cloned();
@@ -51,11 +53,11 @@ fn of_bay(view: &View<'_>, bay: &Bay, works: &[BayWork]) -> Vec<Block> {
     let proofs: Vec<&Proof> = works.iter().flat_map(|work| &work.proofs).collect();
     let rows = proofs.iter().map(|proof| row(view, bay, proof)).collect();
     let columns = [
-        "report-col-supply",
-        "report-col-known-before",
-        "report-col-pairs",
-        "report-col-known-after",
-        "report-col-outcome",
+        ("report-col-supply", 7),
+        ("report-col-known-before", 19),
+        ("report-col-pairs", 34),
+        ("report-col-known-after", 19),
+        ("report-col-outcome", 21),
     ];
     let caption = view.count("report-proof-caption", proofs.len());
     let table = view.table(caption, &columns, rows);
@@ -80,7 +82,7 @@ fn row(view: &View<'_>, bay: &Bay, proof: &Proof) -> Vec<Cell> {
     vec![
         Cell::of(view.headed(proof.supply)),
         known_live(view, &proof.before),
-        pairs(view, bay, proof),
+        pairs::cell(view, bay, proof),
         after,
         outcome(view, proof),
     ]
@@ -88,58 +90,19 @@ fn row(view: &View<'_>, bay: &Bay, proof: &Proof) -> Vec<Cell> {
 
 fn known_live(view: &View<'_>, known: &KnownLive) -> Cell {
     let time = view.time(&known.at);
-    Cell::of(known.volts.pair()).with([known.place.clone(), time])
-}
-
-/// How many pairs were read, of how many, and the highest reading.
-fn pairs(view: &View<'_>, bay: &Bay, proof: &Proof) -> Cell {
-    let read: BTreeSet<_> = proof
-        .reads
-        .iter()
-        .map(|read| (read.device, &read.check))
-        .collect();
-    let devices = view.facts.book.devices_of(bay.id);
-    let asked: usize = devices
-        .map(|device| {
-            let checks = checks_of(&device.sets);
-            checks
-                .iter()
-                .filter(|check| check.supply == proof.supply)
-                .count()
-        })
-        .sum();
-    let asked = view.count("report-pairs", asked);
-    let args = [("read", &*read.len().to_string()), ("asked", &asked)];
-    let highest = highest(&proof.reads).map(|read| {
-        let (volts, pair) = (read.volts.pair(), pair(view, read));
-        view.fill("report-highest", &[("volts", &volts), ("pair", &pair)])
-    });
-    Cell::of(view.fill("report-pairs-read", &args)).with(highest)
-}
-
-fn highest(reads: &[Read]) -> Option<&Read> {
-    let volts = |read: &Read| read.volts.quantity().volts().abs();
-    reads
-        .iter()
-        .max_by(|one, other| volts(one).total_cmp(&volts(other)))
-}
-
-fn pair(view: &View<'_>, read: &Read) -> String {
-    let check: &Check = &read.check;
-    let (from, to) = (view.code(check.from), view.code(check.to));
-    let device = view.device_words(read.device);
-    let between = if check.set == check.other_set {
-        format!("{} {from}–{to}", check.set)
-    } else {
-        format!("{} {from}–{} {to}", check.set, check.other_set)
-    };
-    format!("{device}, {between}")
+    Cell::of(view.words.typed(&known.volts)).with([known.place.clone(), time])
 }
 
 fn outcome(view: &View<'_>, proof: &Proof) -> Cell {
     if proof.is_spoiled() {
         let live = proof.reads.iter().filter(|read| !read.dead);
-        let live = live.map(|read| format!("{}: {}", pair(view, read), read.volts.pair()));
+        let live = live.map(|read| {
+            let volts = view.words.typed(&read.volts);
+            view.fill(
+                "report-live-pair",
+                &[("pair", &pairs::pair(view, read)), ("volts", &volts)],
+            )
+        });
         return Cell::of(view.say("report-proof-spoiled")).with(live);
     }
     if proof.after.is_none() {
@@ -152,46 +115,19 @@ fn outcome(view: &View<'_>, proof: &Proof) -> Cell {
 }
 
 fn lapse(view: &View<'_>, proof: &Proof) -> Option<String> {
-    proof.lapsed.map(|lapse| view.headed(lapse))
+    let why = view.headed(proof.lapsed?);
+    let when = lapsed_at(view, proof).map(|at| view.time(at));
+    Some(match when {
+        Some(time) => view.fill("report-lapse-at", &[("why", &why), ("time", &time)]),
+        None => why,
+    })
 }
 
-/// Every knowing exception of the walk with its reason in full, those that lapsed too.
-fn exceptions(view: &View<'_>) -> Option<Block> {
-    let told = view
-        .standing_entries()
-        .filter_map(|entry| match &entry.act {
-            Act::Except {
-                device,
-                set,
-                reason,
-            } => {
-                let exception = Exception {
-                    device: *device,
-                    set: set.clone(),
-                    reason: reason.clone(),
-                };
-                Some((exception, Some(view.time(&entry.at))))
-            }
-            _ => None,
-        });
-    let mut list: Vec<(Exception, Option<String>)> = told.collect();
-    if view.facts.entries.is_empty() {
-        let standing = view
-            .facts
-            .walk
-            .bays
-            .values()
-            .flat_map(|work| &work.exceptions);
-        list.extend(standing.map(|exception| (exception.clone(), None)));
-    }
-    let rows = list.into_iter().map(|(exception, time)| {
-        let device = view.device_words(exception.device);
-        let when = time.map(|time| view.fill("report-at-time", &[("time", &time)]));
-        vec![
-            Cell::of(device).with([exception.set]).with(when),
-            Cell::default().with([exception.reason]),
-        ]
-    });
-    let columns = ["report-col-stays-live", "report-col-reason"];
-    view.table(view.say("report-exceptions"), &columns, rows.collect())
+/// The first entry after a proof that made proofs lapse.
+fn lapsed_at<'a>(view: &View<'a>, proof: &Proof) -> Option<&'a Moment> {
+    let proved = proof.after.as_ref()?;
+    let entries = view.facts.entries.iter();
+    let mut later = entries.skip_while(|entry| entry.at != proved.at).skip(1);
+    let lapse = later.find(|entry| entry.flags.lapse == proof.lapsed)?;
+    Some(&lapse.at)
 }

@@ -15,10 +15,10 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         ]
     });
     let columns = [
-        "report-col-reading",
-        "report-col-value",
-        "report-col-limits",
-        "report-col-verdict",
+        ("report-col-reading", 36),
+        ("report-col-value", 16),
+        ("report-col-limits", 24),
+        ("report-col-verdict", 24),
     ];
     let caption = view.count("report-readings-caption", view.facts.walk.readings.len());
     let table = view.table(caption, &columns, rows.collect());
@@ -27,7 +27,7 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
 
 fn measured(view: &View<'_>, measured: &Measured) -> Cell {
     match measured {
-        Measured::Volts(volts) => Cell::of(volts.pair()),
+        Measured::Volts(volts) => Cell::of(view.words.typed(volts)),
         Measured::Works => Cell::of(view.say("walk-measured-works")),
         Measured::Fails => Cell::of(view.say("walk-measured-fails")),
         Measured::Not(why) => Cell::of(view.say("report-not-measured")).with([why.clone()]),

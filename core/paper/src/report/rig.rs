@@ -4,6 +4,7 @@ use super::view::View;
 use crate::sheet::{Block, Cell};
 use baywalk_domain::ids::ToolId;
 use baywalk_domain::rig::Tool;
+use baywalk_domain::torque::calibration;
 use baywalk_domain::walk::{
     AsFound, AsLeft, Ending, Movement, PointRecord, ReadyAnswer, Scope, Test, WalkState,
 };
@@ -69,7 +70,7 @@ fn scope(view: &View<'_>) -> String {
         Scope::Whole => view.say("report-scope-whole"),
         Scope::SecondLook(_) => view.say("report-scope-second-look"),
         Scope::Bays(bays) => {
-            let names: Vec<String> = bays.iter().map(|bay| view.bay_words(*bay)).collect();
+            let names: Vec<String> = bays.iter().map(|bay| view.bay_name(*bay)).collect();
             view.fill("report-scope-bays", &[("bays", &names.join("; "))])
         }
     }
@@ -96,13 +97,13 @@ fn tools(view: &View<'_>) -> Option<Block> {
         vec![
             Cell::of(&tool.name).point(tool.code.as_str()),
             Cell::default().with([view.headed(tool.kind), range(view, tool)]),
-            Cell::default().with([calibrated(view, tool)]),
+            calibrated(view, tool),
         ]
     });
     let columns = [
-        "report-col-tool",
-        "report-col-kind",
-        "report-col-calibrated",
+        ("report-col-tool", 34),
+        ("report-col-kind", 33),
+        ("report-col-calibrated", 33),
     ];
     view.table(view.say("report-tools"), &columns, rows.collect())
 }
@@ -112,11 +113,11 @@ fn range(view: &View<'_>, tool: &Tool) -> String {
     view.fill("report-tool-range", &[("least", &least), ("most", &most)])
 }
 
-fn calibrated(view: &View<'_>, tool: &Tool) -> String {
-    match tool.calibrated {
-        Some(day) => view.words.date(day),
-        None => view.say("report-calibrated-unknown"),
-    }
+/// The day of the last calibration, and whether it held on the day of the walk.
+fn calibrated(view: &View<'_>, tool: &Tool) -> Cell {
+    let day = tool.calibrated.map(|day| view.words.date(day));
+    let holds = calibration(tool, view.facts.walk.started.date());
+    Cell::of(day.unwrap_or_default()).with([view.words.calibration(holds)])
 }
 
 /// The tools that were used in a walk, in the order of the points.

@@ -37,9 +37,9 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         ]
     });
     let columns = [
-        "report-col-basis",
-        "report-col-source-name",
-        "report-col-used",
+        ("report-col-basis", 22),
+        ("report-col-source-name", 62),
+        ("report-col-used", 16),
     ];
     let table = view.table(view.say("report-sources"), &columns, rows.collect());
     let none = || Block::Text(view.say("report-no-sources"));

@@ -1,12 +1,11 @@
 //! What every part of a report asks for: words, and the names of things.
 
 use super::Facts;
-use crate::sheet::{Block, Cell, Table};
+use crate::sheet::{Block, Cell, Column, Table};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::About;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, SourceId, ToolId};
 use baywalk_domain::moment::Moment;
-use baywalk_domain::rig::Bay;
 use baywalk_domain::units::{Stated, TorqueUnit};
 use baywalk_domain::walk::{Act, Entry, PointRecord};
 use baywalk_words::{Arg, Words};
@@ -83,42 +82,29 @@ impl<'a> View<'a> {
         }
     }
 
-    /// A bay by its code and name, in a sentence.
-    pub(super) fn bay_words(&self, id: BayId) -> String {
-        self.facts.book.bay(id).map_or_else(
-            || self.say("report-unknown-record"),
-            |bay| self.bay_name(bay),
-        )
+    /// A source by its code and name, in a sentence.
+    pub(super) fn source_name(&self, id: SourceId) -> String {
+        self.words.source_name(id, self.facts.book)
     }
 
     /// A bay by its code and name, in a sentence.
-    pub(super) fn bay_name(&self, bay: &Bay) -> String {
-        let args = [("code", bay.code.as_str()), ("name", bay.name.as_str())];
-        self.fill("report-bay", &args)
+    pub(super) fn bay_name(&self, id: BayId) -> String {
+        self.words.bay_name(id, self.facts.book)
     }
 
-    /// A device by its code and name.
-    pub(super) fn device_words(&self, id: DeviceId) -> String {
-        match self.facts.book.device(id) {
-            Some(device) => format!("{} {}", device.code, device.name),
-            None => self.say("report-unknown-record"),
-        }
+    /// A device by its code and name, in a sentence.
+    pub(super) fn device_name(&self, id: DeviceId) -> String {
+        self.words.device_name(id, self.facts.book)
     }
 
     /// A point by its code and name, in a sentence.
-    pub(super) fn point_words(&self, id: PointId) -> String {
-        match self.facts.book.point(id) {
-            Some(point) => format!("{} {}", point.code, point.name),
-            None => self.say("report-unknown-record"),
-        }
+    pub(super) fn point_name(&self, id: PointId) -> String {
+        self.words.point_name(id, self.facts.book)
     }
 
     /// A tool by its code and name, in a sentence.
-    pub(super) fn tool_words(&self, id: ToolId) -> String {
-        match self.facts.book.tool(id) {
-            Some(tool) => format!("{} {}", tool.code, tool.name),
-            None => self.say("report-unknown-record"),
-        }
+    pub(super) fn tool_name(&self, id: ToolId) -> String {
+        self.words.tool_name(id, self.facts.book)
     }
 
     /// A point with its tag, its bay and its place.
@@ -126,7 +112,7 @@ impl<'a> View<'a> {
         let book = self.facts.book;
         match book.point(id) {
             Some(point) => {
-                let bay = book.bay_of(point).map(|bay| self.bay_words(bay));
+                let bay = book.bay_of(point).map(|bay| self.bay_name(bay));
                 Cell::of(&point.name)
                     .point(point.code.as_str())
                     .with(bay)
@@ -155,17 +141,22 @@ impl<'a> View<'a> {
         self.facts.walk.point(id)
     }
 
-    /// A table with its caption and columns told by keys; none where it has no rows.
+    /// A table with its caption and its columns, each by the key of its heading and its share of
+    /// the width in percent; none where it has no rows.
     pub(super) fn table(
         &self,
         caption: String,
-        columns: &[&str],
+        columns: &[(&str, u8)],
         rows: Vec<Vec<Cell>>,
     ) -> Option<Block> {
+        let columns = columns.iter().map(|(key, share)| Column {
+            heading: self.say(key),
+            share: *share,
+        });
         (!rows.is_empty()).then(|| {
             Block::Table(Table {
                 caption,
-                columns: columns.iter().map(|key| self.say(key)).collect(),
+                columns: columns.collect(),
                 rows,
             })
         })

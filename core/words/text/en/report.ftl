@@ -11,7 +11,6 @@ report-not-ended = Not ended yet; it stands at: { $phase }.
 report-foot = { $edition }, made { $printed }
 report-day-and-time = { $day }, { $time }
 report-at-time = at { $time }
-report-bay = { $code }, { $name }
 report-unknown-record = no longer in the book
 
 ## Parts
@@ -50,12 +49,12 @@ report-not-judged-point = { $point } ({ $why })
 report-not-reached = Not reached
 report-counts = Counts
 report-gone-through = { $done } of { $total } gone through.
-report-looked-at-means = Looked at: seen and tugged without a torque tool. It tells nothing of the clamping force.
+report-looked-at-means = Looked at: seen, or seen and tugged, without a torque tool. It does not say that a screw held.
 report-moved = What had moved
 report-moved-caption =
     { $count ->
-        [one] One terminal had moved
-       *[other] { $count } terminals had moved
+        [one] One terminal had moved, was loose or apart
+       *[other] { $count } terminals had moved, were loose or apart
     }
 report-moved-none = Nothing had moved among what was judged.
 report-moved-before = Moved in an earlier walk, not in this one: { $points }.
@@ -86,7 +85,7 @@ report-second-look-why = or after { $miles } miles: what was set or remade settl
 
 report-caution-title = Before anyone works by this report
 report-caution-prove = A report proves nothing dead. Take every source away and prove it gone again before a cover is opened.
-report-caution-limits = Limits marked “our rule” are this tool’s own. No standard’s text was seen; each value says how it is known.
+report-caution-limits = Limits marked “our rule” are this tool’s own. No standard’s text was seen; each value says how it is known. This report tells what one person found on one day; it certifies nothing.
 
 ## Rig and walk
 
@@ -104,7 +103,6 @@ report-without = { $item }: { $why }
 report-tools = Torque tools used
 report-tools-none = No torque tool was used.
 report-tool-range = { $least } to { $most }
-report-calibrated-unknown = not known
 report-col-tool = Tool
 report-col-kind = Kind
 report-col-calibrated = Calibrated
@@ -145,15 +143,23 @@ report-col-outcome = Outcome
 report-known-missing = not read
 report-pairs =
     { $count ->
-        [one] one pair
+        [one] 1 pair
        *[other] { $count } pairs
     }
 report-pairs-read = { $read } of { $asked }
 report-highest = highest { $volts }, { $pair }
-report-proof-spoiled = A conductor was found live
-report-proof-unfinished = Not finished
-report-proof-lapsed = Proved dead; later no longer counted
-report-proof-holds = Proved dead
+report-pair = { $device }, { $pair }
+report-live-pair = { $pair }: { $volts }
+report-pairs-excepted =
+    { $count ->
+        [one] 1 pair left out by exception
+       *[other] { $count } pairs left out by exception
+    }
+report-proof-spoiled = Proves nothing: a conductor was live
+report-lapse-at = { $why }, { $time }
+report-proof-unfinished = Proves nothing: meter not shown to work again
+report-proof-lapsed = Proved dead; no longer counted later
+report-proof-holds = Proved dead, meter shown to work before and after
 report-exceptions = Knowing exceptions: stayed live
 report-col-stays-live = What stayed live
 report-col-reason = Reason
@@ -203,7 +209,7 @@ report-left-remade = Remade
 report-left-out = Out of service
 report-left-unsaid = not said how it was left
 report-left-as-found = as found
-report-left-nothing = –
+report-left-nothing = nothing done
 report-photo = photo { $number }
 report-photos = Photos
 report-col-photo = Photo
@@ -237,7 +243,7 @@ report-col-basis = Basis
 report-col-source-name = Which
 report-col-used = Used at
 report-own = Rules of this tool, named as ours:
-report-own-check = The check is made below the figure, at 80 to 90 % of it; what held is not tightened.
+report-own-check = The check is made below the figure, never above it; what held is not tightened.
 report-own-dead = The limits for dead, and 30 minutes after which a proof lapses.
 report-own-second-look = The second look after a day or { $miles } miles.
 
@@ -248,7 +254,7 @@ report-term-sequence = Newest entry
 report-term-walk = Walk
 report-term-edition = Made by
 report-term-printed = Made at
-report-verify-how = Check the logbook with the command verify; the digest of that entry must be the one printed here.
-report-verify-proves = Each entry is hashed with the one before (SHA-256 over RFC 8785 JSON): a changed, missing or cut-off entry shows.
-report-verify-not = It tells of accident and clumsy change, not of a forger who has the file, and it does not prove that a note is true.
-report-verify-photos = Photos are named by their SHA-256.
+report-verify-how = Verify the logbook that this came from. The entry with that number must have the digest printed here.
+report-verify-proves = Each entry is hashed with the one before (SHA-256 over RFC 8785 JSON): an entry changed, taken out or put in since then gives another digest.
+report-verify-not = It does not prove that a note is true, who made it, or that the clock was right. Whoever has the file can make a whole new chain; only a digest kept elsewhere, as on this page, shows that.
+report-verify-photos = A photo is the one named here when the SHA-256 of its file is the one printed beside it.

@@ -11,7 +11,6 @@ report-not-ended = Aún sin terminar; está en: { $phase }.
 report-foot = { $edition }, hecho { $printed }
 report-day-and-time = { $day }, { $time }
 report-at-time = a las { $time }
-report-bay = { $code }, { $name }
 report-unknown-record = ya no está en el libro
 
 ## Parts
@@ -30,7 +29,7 @@ report-part-verify = Cómo verificar este informe
 
 report-out = Queda fuera de servicio
 report-out-none = Nada quedó fuera de servicio.
-report-out-bay-open = El compartimento { $bay } quedó abierto: no devuelva la energía.
+report-out-bay-open = El compartimiento { $bay } quedó abierto: no devuelva la energía.
 report-out-source = { $source }, se dejó desconectada: { $why }
 report-out-source-still = { $source }, no se devolvió
 report-out-circuit = { $point }: { $how }
@@ -50,12 +49,12 @@ report-not-judged-point = { $point } ({ $why })
 report-not-reached = No se alcanzó
 report-counts = Recuento
 report-gone-through = { $done } de { $total } recorridos.
-report-looked-at-means = Visto: mirado y jalado sin herramienta de par. No dice nada de la fuerza de apriete.
+report-looked-at-means = Visto: mirado, o mirado y jalado, sin herramienta de torque. No dice que un tornillo estuviera firme.
 report-moved = Qué se había movido
 report-moved-caption =
     { $count ->
-        [one] Un terminal se había movido
-       *[other] { $count } terminales se habían movido
+        [one] Un terminal se había movido, o estaba flojo o suelto
+       *[other] { $count } terminales se habían movido, o estaban flojos o sueltos
     }
 report-moved-none = Nada se había movido entre lo evaluado.
 report-moved-before = Se movieron en un recorrido anterior, no en este: { $points }.
@@ -86,7 +85,7 @@ report-second-look-why = o tras { $miles } millas: lo ajustado o rehecho se asie
 
 report-caution-title = Antes de trabajar con este informe
 report-caution-prove = Un informe no prueba ausencia de tensión. Desconecte cada fuente y compruébelo otra vez antes de abrir una tapa.
-report-caution-limits = Los límites marcados “regla nuestra” son de esta herramienta. No se vio el texto de ninguna norma; cada valor dice cómo se conoce.
+report-caution-limits = Los límites marcados “regla nuestra” son de esta herramienta. No se vio el texto de ninguna norma; cada valor dice cómo se conoce. Este informe dice lo que una persona halló un día; no certifica nada.
 
 ## Rig and walk
 
@@ -99,12 +98,11 @@ report-term-scope = Abarcó
 report-term-without = Se hizo sin
 report-scope-whole = todo el vehículo
 report-scope-second-look = una segunda mirada a lo ajustado o rehecho
-report-scope-bays = compartimentos { $bays }
+report-scope-bays = compartimientos { $bays }
 report-without = { $item }: { $why }
-report-tools = Herramientas de par usadas
-report-tools-none = No se usó herramienta de par.
+report-tools = Herramientas de torque usadas
+report-tools-none = No se usó herramienta de torque.
 report-tool-range = { $least } a { $most }
-report-calibrated-unknown = no se conoce
 report-col-tool = Herramienta
 report-col-kind = Tipo
 report-col-calibrated = Calibrada
@@ -136,7 +134,7 @@ report-proof-caption =
     }
 report-proof-none = Abierto; aquí no se comprobó nada.
 report-proof-shut = Sin abrir: { $bays }.
-report-bay-open = Este compartimento sigue abierto.
+report-bay-open = Este compartimiento sigue abierto.
 report-col-supply = Tipo
 report-col-known-before = Tensión conocida antes
 report-col-pairs = Pares leídos
@@ -145,15 +143,23 @@ report-col-outcome = Resultado
 report-known-missing = no se leyó
 report-pairs =
     { $count ->
-        [one] un par
+        [one] 1 par
        *[other] { $count } pares
     }
 report-pairs-read = { $read } de { $asked }
 report-highest = lo más alto { $volts }, { $pair }
-report-proof-spoiled = Se halló un conductor con tensión
-report-proof-unfinished = Sin terminar
+report-pair = { $device }, { $pair }
+report-live-pair = { $pair }: { $volts }
+report-pairs-excepted =
+    { $count ->
+        [one] 1 par omitido por excepción
+       *[other] { $count } pares omitidos por excepción
+    }
+report-proof-spoiled = No prueba nada: un conductor tenía tensión
+report-lapse-at = { $why }, { $time }
+report-proof-unfinished = No prueba nada: no se mostró que el medidor siguiera funcionando
 report-proof-lapsed = Comprobado; después dejó de valer
-report-proof-holds = Ausencia de tensión comprobada
+report-proof-holds = Ausencia de tensión comprobada, medidor probado antes y después
 report-exceptions = Excepciones a sabiendas: quedó con tensión
 report-col-stays-live = Qué quedó con tensión
 report-col-reason = Motivo
@@ -190,7 +196,7 @@ report-moved-at = empezó a girar a { $torque }, { $tool }
 report-moved-mark = por su marca de pintura
 report-moved-gave = cedió al jalar
 report-moved-in-earlier = se había movido en un recorrido anterior
-report-looked-tugged = visto y jalado, sin herramienta de par
+report-looked-tugged = visto y jalado, sin herramienta de torque
 report-looked-only = visto, sin mano ni herramienta
 report-seen-trouble = Algo se vio
 report-damage = daño: { $damage }
@@ -203,7 +209,7 @@ report-left-remade = Rehecho
 report-left-out = Fuera de servicio
 report-left-unsaid = no se dijo cómo quedó
 report-left-as-found = como se encontró
-report-left-nothing = –
+report-left-nothing = no se hizo nada
 report-photo = foto { $number }
 report-photos = Fotos
 report-col-photo = Foto
@@ -237,7 +243,7 @@ report-col-basis = Base
 report-col-source-name = Cuál
 report-col-used = Usado en
 report-own = Reglas de esta herramienta, dichas nuestras:
-report-own-check = Se revisa por debajo del valor, del 80 al 90 %; lo que se mantuvo no se aprieta.
+report-own-check = Se revisa por debajo del valor, nunca por encima; lo que se mantuvo no se aprieta.
 report-own-dead = Los límites de ausencia de tensión, y los 30 minutos tras los que vence una comprobación.
 report-own-second-look = La segunda mirada tras un día o { $miles } millas.
 
@@ -248,7 +254,7 @@ report-term-sequence = Entrada más nueva
 report-term-walk = Recorrido
 report-term-edition = Hecho con
 report-term-printed = Hecho el
-report-verify-how = Verifique la bitácora con la orden verify; la huella de esa entrada debe ser la impresa aquí.
-report-verify-proves = Cada entrada se resume con la anterior (SHA-256 sobre JSON RFC 8785): se nota una entrada cambiada, faltante o cortada.
-report-verify-not = Revela accidentes y cambios torpes, no a un falsificador que tenga el archivo, y no prueba que una nota sea verdad.
-report-verify-photos = Las fotos llevan por nombre su SHA-256.
+report-verify-how = Verifique la bitácora de la que salió esto. La entrada con ese número debe tener la huella impresa aquí.
+report-verify-proves = Cada entrada se resume con la anterior (SHA-256 sobre JSON RFC 8785): una entrada cambiada, quitada o puesta desde entonces da otra huella.
+report-verify-not = No prueba que una nota sea verdad, quién la hizo ni que el reloj estuviera bien. Quien tenga el archivo puede hacer una cadena nueva; solo una huella guardada en otra parte, como en esta página, lo muestra.
+report-verify-photos = Una foto es la nombrada aquí cuando el SHA-256 de su archivo es el impreso a su lado.
