@@ -6,6 +6,7 @@ use super::{as_found, figure};
 use crate::sheet::{Block, Cell};
 use baywalk_domain::finding::{About, Finding, FindingKind, FollowUp};
 use baywalk_domain::ids::PointId;
+use baywalk_domain::supply::ReadingStep;
 use baywalk_domain::walk::{AsFound, AsLeft, Seen};
 
 pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
@@ -77,8 +78,23 @@ fn what(view: &View<'_>, finding: &Finding) -> Cell {
     match finding.raised.about {
         About::Point(point) => cell.with(noted(view, point, finding.raised.kind)),
         About::Source(source) => cell.with(view.facts.walk.left_away.get(&source).cloned()),
-        About::Rig | About::Bay(_) | About::Reading(_) => cell,
+        About::Reading(step) => cell.with(measured(view, step)),
+        About::Rig | About::Bay(_) => cell,
     }
+}
+
+/// What came of a reading each time it was taken, with its place.
+fn measured(view: &View<'_>, step: ReadingStep) -> Vec<String> {
+    let readings = view.facts.walk.readings.iter().map(|(reading, _)| reading);
+    let taken = readings.filter(|reading| reading.step == step);
+    taken
+        .flat_map(|reading| {
+            [
+                view.words.measured(&reading.measured),
+                reading.place.clone(),
+            ]
+        })
+        .collect()
 }
 
 /// What was noted at a point that bears on a finding of this kind.
@@ -89,7 +105,7 @@ fn noted(view: &View<'_>, id: PointId, kind: FindingKind) -> Vec<String> {
     let found = record.found.as_ref().map(|found| &found.found);
     match (kind, &record.seen, found, &record.left) {
         (FindingKind::LookTrouble, Some(Seen::Trouble(words)), _, _) => vec![words.clone()],
-        (FindingKind::Damaged, ..) => as_found::damage(view, record),
+        (FindingKind::Damaged | FindingKind::Worn, ..) => as_found::damage(view, record),
         (FindingKind::OutOfService, _, _, Some(AsLeft::OutOfService { how })) => vec![how.clone()],
         (FindingKind::NotReachedAlive, _, Some(AsFound::NotJudged { note, .. }), _) => {
             vec![note.clone()]

@@ -31,5 +31,17 @@ pub fn html(facts: &Facts<'_>, words: &Words) -> String {
         sheet: super::sheet(facts, words),
     };
     // Writing to a string can't fail; an engine that failed all the same leaves an empty page.
-    page.render().unwrap_or_default()
+    let page = page.render().unwrap_or_default();
+    page.chars().map(shown).collect()
+}
+
+/// A character as it may be shown: one that is no sign of its own but would turn the order of what
+/// stands around it, or that HTML does not allow, is shown as replaced.
+fn shown(letter: char) -> char {
+    match letter {
+        '\n' | '\t' => letter,
+        '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' => char::REPLACEMENT_CHARACTER,
+        _ if letter.is_control() => char::REPLACEMENT_CHARACTER,
+        _ => letter,
+    }
 }

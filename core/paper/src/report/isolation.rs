@@ -46,7 +46,8 @@ fn taken_away(view: &View<'_>, source: &Source) -> Cell {
         Some(Away::Stays(why)) => Cell::of(view.say("report-away-stays")).with([why.clone()]),
         None => return Cell::of(view.say("report-away-never")),
     };
-    let wait = source.wait.as_ref().map(|wait| {
+    let isolated = matches!(walk.away.get(&source.id), Some(Away::Isolated(_)));
+    let wait = source.wait.as_ref().filter(|_| isolated).map(|wait| {
         let minutes = view.count("unit-minutes", usize::from(wait.minutes));
         view.fill(
             "report-wait",

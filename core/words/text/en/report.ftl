@@ -42,8 +42,8 @@ report-not-judged-none = Every point was judged.
 report-not-judged-bay = { $bay }: { $points }
 report-not-judged-all =
     { $count ->
-        [one] its one point
-       *[other] all { $count } points
+        [one] its one point, not reached
+       *[other] all { $count } points, not reached
     }
 report-not-judged-point = { $point } ({ $why })
 report-not-reached = Not reached
@@ -57,7 +57,7 @@ report-moved-caption =
        *[other] { $count } terminals had moved, were loose or apart
     }
 report-moved-none = Nothing had moved among what was judged.
-report-moved-before = Moved in an earlier walk, not in this one: { $points }.
+report-moved-before = Moved in an earlier walk, not noted as moved in this one: { $points }.
 report-findings = Findings
 report-findings-none = No open findings.
 report-findings-open =
@@ -186,7 +186,7 @@ report-col-left = As left
 report-checked-at = checked at { $torque }
 report-basis = { $basis }: { $source }
 report-no-figure = No figure
-report-nothing-shown = not judged, no figure was shown
+report-nothing-shown = no figure was shown
 report-found-angle = { $grade }, { $angle }
 report-found-opened = Opened by us
 report-held-at = no turn at { $torque }, { $tool }

@@ -42,8 +42,8 @@ report-not-judged-none = Todos los puntos se evaluaron.
 report-not-judged-bay = { $bay }: { $points }
 report-not-judged-all =
     { $count ->
-        [one] su único punto
-       *[other] los { $count } puntos
+        [one] su único punto, sin llegar a él
+       *[other] los { $count } puntos, sin llegar a ellos
     }
 report-not-judged-point = { $point } ({ $why })
 report-not-reached = No se alcanzó
@@ -57,7 +57,7 @@ report-moved-caption =
        *[other] { $count } terminales se habían movido, o estaban flojos o sueltos
     }
 report-moved-none = Nada se había movido entre lo evaluado.
-report-moved-before = Se movieron en un recorrido anterior, no en este: { $points }.
+report-moved-before = Se movieron en un recorrido anterior y no se anotaron como movidos en este: { $points }.
 report-findings = Hallazgos
 report-findings-none = Sin hallazgos abiertos.
 report-findings-open =
@@ -186,7 +186,7 @@ report-col-left = Como quedó
 report-checked-at = revisado a { $torque }
 report-basis = { $basis }: { $source }
 report-no-figure = Sin valor
-report-nothing-shown = sin evaluar, no se mostró valor
+report-nothing-shown = no se mostró ningún valor
 report-found-angle = { $grade }, { $angle }
 report-found-opened = Abierto por nosotros
 report-held-at = sin giro a { $torque }, { $tool }

@@ -1,0 +1,125 @@
+//! All the facts of a report, and the text that a reader sees of it.
+
+use crate::book::{L1_IN, LOOK, N_IN, POST, Pen, SHORE, book};
+use crate::walk::{WALK, entries, moment};
+use baywalk_domain::due::DueReason;
+use baywalk_domain::finding::{About, Decision, Finding, FindingKind, FollowUp, Raised};
+use baywalk_domain::ids::{FindingId, PointId, WalkId};
+use baywalk_domain::rig::Book;
+use baywalk_domain::supply::ReadingStep;
+use baywalk_domain::units::Stated;
+use baywalk_domain::walk::{DueShown, Entry, Summary, WalkState, summary};
+use baywalk_paper::report::{Facts, LedgerHead, html};
+use baywalk_words::Words;
+use scraper::{Html, Node};
+use uuid::Uuid;
+
+/// The owner of everything that a report borrows.
+pub(crate) struct Scene {
+    pub(crate) book: Book,
+    pub(crate) entries: Vec<Entry>,
+    pub(crate) walk: WalkState,
+    pub(crate) summary: Summary,
+    pub(crate) findings: Vec<Finding>,
+    moved_before: Vec<PointId>,
+    due: DueShown,
+}
+
+impl Scene {
+    pub(crate) fn new(pen: Pen) -> Self {
+        let book = book(pen);
+        let entries = entries(pen);
+        let walk = WalkState::fold(&entries, &book).unwrap();
+        Self {
+            summary: summary(&walk, &book),
+            findings: findings(pen),
+            moved_before: vec![N_IN, POST],
+            due: DueShown {
+                on: "2028-03-20".parse().unwrap(),
+                reason: DueReason::Months,
+                at: Stated::parse_pair("46230 mi").ok(),
+                second_look: "2027-03-21".parse().ok(),
+            },
+            book,
+            entries,
+            walk,
+        }
+    }
+
+    pub(crate) fn html(&self, language: &str) -> String {
+        let facts = Facts {
+            book: &self.book,
+            walk: &self.walk,
+            entries: &self.entries,
+            summary: &self.summary,
+            findings: &self.findings,
+            moved_before: &self.moved_before,
+            due: Some(&self.due),
+            ledger: LedgerHead {
+                digest: "a0efe6fe5c19a80ca089a6e9d4c3aa9b38cc912abda648bea87070a0b835fc9b",
+                sequence: 683,
+            },
+            edition: "baywalk 0.1.0",
+            printed: moment(180).wall,
+        };
+        html(&facts, &Words::for_locales(&[language]))
+    }
+}
+
+/// One finding of every kind, spread over points, a source, a reading and the rig; one of them
+/// closed, one from an earlier walk.
+fn findings(pen: Pen) -> Vec<Finding> {
+    use baywalk_domain::coded::Coded;
+    let finding = |(place, kind): (usize, &FindingKind)| Finding {
+        raised: Raised {
+            id: FindingId::new(Uuid::from_u128(200 + u128::try_from(place).unwrap())),
+            kind: *kind,
+            about: match kind {
+                FindingKind::BadReading | FindingKind::OddReading => {
+                    About::Reading(ReadingStep::SupplyL1N)
+                }
+                FindingKind::SourceLeftAway | FindingKind::SourceUnknown => About::Source(SHORE),
+                FindingKind::LookTrouble => About::Point(LOOK),
+                FindingKind::BayLeftOpen => About::Rig,
+                _ => About::Point(L1_IN),
+            },
+        },
+        walk: Some(match kind {
+            FindingKind::MovedLeft => WalkId::new(Uuid::from_u128(99)),
+            _ => WALK,
+        }),
+        on: "2026-04-02".parse().unwrap(),
+        follow_up: match kind {
+            FindingKind::OutOfService => decided(pen, Decision::Licensed),
+            FindingKind::WasApart => decided(pen, Decision::Mended),
+            _ => None,
+        },
+    };
+    FindingKind::ALL.iter().enumerate().map(finding).collect()
+}
+
+fn decided(pen: Pen, decision: Decision) -> Option<FollowUp> {
+    Some(FollowUp {
+        decision,
+        by: "2027-04-10".parse().ok(),
+        note: pen("asked on the phone"),
+    })
+}
+
+/// The text of a page as a reader meets it, one text node a line.
+pub(crate) fn visible(page: &str) -> String {
+    let document = Html::parse_document(page);
+    let mut lines = Vec::new();
+    for node in document.tree.nodes() {
+        let hidden = node.ancestors().any(|above| {
+            matches!(above.value(), Node::Element(element) if ["style", "title"].contains(&element.name()))
+        });
+        if let Node::Text(text) = node.value()
+            && !hidden
+            && !text.trim().is_empty()
+        {
+            lines.push(text.trim().to_owned());
+        }
+    }
+    lines.join("\n") + "\n"
+}
