@@ -180,7 +180,7 @@ report-landed =
     }
 report-allowed = { $landed }, se permiten { $allowed }
 report-col-point = Punto
-report-col-torque = Par
+report-col-torque = Torque
 report-col-found = Como se encontró
 report-col-left = Como quedó
 report-checked-at = revisado a { $torque }
