@@ -70,7 +70,7 @@ fn grade(view: &View<'_>, found: &AsFound) -> String {
 /// How it was tried.
 fn how(view: &View<'_>, found: &AsFound) -> Vec<String> {
     let with = |key, torque, tool| {
-        let (torque, tool) = (view.torque(torque), view.tool_name(tool));
+        let (torque, tool) = (view.torque(torque), view.tool_code(tool));
         view.fill(key, &[("torque", &torque), ("tool", &tool)])
     };
     match found {

@@ -12,7 +12,7 @@ pub(super) fn cell(view: &View<'_>, record: &PointRecord) -> Cell {
             Cell::of(view.say("report-left-alone")).with([view.headed(*why)])
         }
         Some(AsLeft::Set { torque, tool }) => {
-            Cell::of(set(view, torque)).with([view.tool_name(*tool)])
+            Cell::of(set(view, torque)).with([with_tool(view, *tool)])
         }
         Some(AsLeft::Remade { set: None }) => Cell::of(view.say("report-left-remade")),
         Some(AsLeft::Remade {
@@ -30,7 +30,11 @@ fn set(view: &View<'_>, torque: &Stated<TorqueUnit>) -> String {
 }
 
 fn remade(view: &View<'_>, torque: &Stated<TorqueUnit>, tool: ToolId) -> Cell {
-    Cell::of(view.say("report-left-remade")).with([set(view, torque), view.tool_name(tool)])
+    Cell::of(view.say("report-left-remade")).with([set(view, torque), with_tool(view, tool)])
+}
+
+fn with_tool(view: &View<'_>, tool: ToolId) -> String {
+    view.fill("report-with-tool", &[("tool", &view.tool_code(tool))])
 }
 
 /// What stands where nothing was done.

@@ -23,15 +23,17 @@ fn of_bay(view: &View<'_>, bay: &Bay) -> Vec<Block> {
     let count = points.len();
     let rows = points.into_iter().map(|point| row(view, point)).collect();
     let columns = [
-        ("report-col-point", 29),
-        ("report-col-torque", 28),
-        ("report-col-found", 24),
-        ("report-col-left", 19),
+        ("report-col-point", 41),
+        ("report-col-torque", 26),
+        ("report-col-found", 20),
+        ("report-col-left", 13),
     ];
     let caption = view.count("report-bay-caption", count);
-    let Some(table) = view.table(caption, &columns, rows) else {
+    let table = view.table(caption, &columns, rows);
+    let photos = photos(view, &|about| home(view, about) == Some(bay.id));
+    if table.is_none() && photos.is_none() {
         return Vec::new();
-    };
+    }
     let heading = Block::Heading {
         tag: Some(bay.code.as_str().to_owned()),
         text: bay.name.clone(),
@@ -46,10 +48,10 @@ fn of_bay(view: &View<'_>, bay: &Bay) -> Vec<Block> {
         Some(heading),
         Some(Block::Text(place)),
         keep_out,
-        Some(table),
+        table,
+        photos,
     ];
-    let photos = photos(view, &|about| home(view, about) == Some(bay.id));
-    blocks.into_iter().flatten().chain(photos).collect()
+    blocks.into_iter().flatten().collect()
 }
 
 /// The points of a bay by code; retired ones only where this walk noted something.
@@ -110,11 +112,10 @@ fn holds(view: &View<'_>, terminal: &Terminal) -> Vec<String> {
 }
 
 fn wire(view: &View<'_>, wire: &Wire) -> String {
-    let material = view.headed(wire.material);
     let strands = view.code(wire.strands);
     match &wire.size {
-        Some(size) => format!("{}, {material}, {strands}", size.code()),
-        None => format!("{material}, {strands}"),
+        Some(size) => format!("{}, {}, {strands}", size.code(), view.code(wire.material)),
+        None => format!("{}, {strands}", view.headed(wire.material)),
     }
 }
 

@@ -43,13 +43,9 @@ pub(super) fn figure<'a>(point: &'a Point, record: Option<&'a PointRecord>) -> O
 pub(super) fn cell(view: &View<'_>, point: &Point, record: Option<&PointRecord>) -> Cell {
     let advice = advice(record);
     if let Some(figure) = figure(point, record) {
-        let check = advice
-            .and_then(|advice| advice.check.as_ref())
-            .map(|check| view.fill("report-checked-at", &[("torque", &view.torque(check))]));
         return Cell::default()
             .framed(frame(figure.basis), view.torque(figure.torque))
-            .with([from(view, figure.basis, figure.source)])
-            .with(check);
+            .with([from(view, figure.basis, figure.source)]);
     }
     match advice.map(|advice| advice.action) {
         Some(action @ (Action::AskMaker | Action::CheckThenSet)) => Cell::default()

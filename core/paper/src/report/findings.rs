@@ -15,7 +15,7 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         .findings
         .iter()
         .partition(|finding| finding.is_open());
-    open.sort_by_key(|finding| finding.raised.kind.urgency());
+    open.sort_by_key(|finding| (finding.raised.kind.urgency(), finding.raised.kind));
     let mut blocks = vec![heading(view, "report-findings")];
     blocks.push(
         open_table(view, &open).unwrap_or_else(|| Block::Text(view.say("report-findings-none"))),
@@ -26,8 +26,8 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
 
 fn open_table(view: &View<'_>, open: &[&Finding]) -> Option<Block> {
     let columns = [
-        ("report-col-where", 30),
-        ("report-col-finding", 30),
+        ("report-col-where", 34),
+        ("report-col-finding", 26),
         ("report-col-todo", 40),
     ];
     let rows = open.iter().map(|finding| {
@@ -49,8 +49,8 @@ fn open_table(view: &View<'_>, open: &[&Finding]) -> Option<Block> {
 
 fn closed_table(view: &View<'_>, closed: &[&Finding]) -> Option<Block> {
     let columns = [
-        ("report-col-where", 30),
-        ("report-col-finding", 30),
+        ("report-col-where", 34),
+        ("report-col-finding", 26),
         ("report-col-decision", 40),
     ];
     let rows = closed.iter().map(|finding| {

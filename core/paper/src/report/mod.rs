@@ -72,8 +72,8 @@ fn parts(view: &View<'_>) -> Vec<Part> {
 fn result(view: &View<'_>) -> Vec<Block> {
     let mut blocks = out::blocks(view);
     blocks.extend(counts::blocks(view));
+    blocks.extend(next::blocks(view));
     blocks.extend(moved::blocks(view));
     blocks.extend(findings::blocks(view));
-    blocks.extend(next::blocks(view));
     blocks
 }

@@ -16,14 +16,16 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         Block::Text(view.fill("report-proof-limits", &[("ac", &ac), ("dc", &dc)])),
     ];
     let mut shut = Vec::new();
+    let mut rows = Vec::new();
     for bay in view.facts.book.bays_in_order() {
         let works = works(view, bay.id);
         if works.is_empty() {
             shut.push(view.bay_name(bay.id));
         } else {
-            blocks.extend(of_bay(view, bay, &works));
+            rows.extend(of_bay(view, bay, &works));
         }
     }
+    blocks.extend(table(view, rows));
     if !shut.is_empty() {
         let bays = shut.join("; ");
         blocks.push(Block::Text(
@@ -49,48 +51,61 @@ fn works(view: &View<'_>, bay: BayId) -> Vec<BayWork> {
     before.chain(now).collect()
 }
 
-fn of_bay(view: &View<'_>, bay: &Bay, works: &[BayWork]) -> Vec<Block> {
-    let proofs: Vec<&Proof> = works.iter().flat_map(|work| &work.proofs).collect();
-    let rows = proofs.iter().map(|proof| row(view, bay, proof)).collect();
+fn table(view: &View<'_>, rows: Vec<Vec<Cell>>) -> Option<Block> {
     let columns = [
-        ("report-col-supply", 7),
-        ("report-col-known-before", 19),
-        ("report-col-pairs", 34),
-        ("report-col-known-after", 19),
-        ("report-col-outcome", 21),
+        ("report-col-bay", 17),
+        ("report-col-known-before", 17),
+        ("report-col-pairs", 30),
+        ("report-col-known-after", 10),
+        ("report-col-outcome", 26),
     ];
-    let caption = view.count("report-proof-caption", proofs.len());
-    let table = view.table(caption, &columns, rows);
-    let none = || Block::Text(view.say("report-proof-none"));
-    let heading = Block::Heading {
-        tag: Some(bay.code.as_str().to_owned()),
-        text: bay.name.clone(),
-    };
+    view.table(view.say("report-proof-caption"), &columns, rows)
+}
+
+/// A row a proof; one row where a bay was opened and nothing proved.
+fn of_bay(view: &View<'_>, bay: &Bay, works: &[BayWork]) -> Vec<Vec<Cell>> {
+    let name = || Cell::of(&bay.name).bay(bay.code.as_str());
+    let proofs = works.iter().flat_map(|work| &work.proofs);
+    let mut rows: Vec<Vec<Cell>> = proofs
+        .map(|proof| {
+            let name = name().with([view.headed(proof.supply)]);
+            row(view, name, bay, proof)
+        })
+        .collect();
+    if rows.is_empty() {
+        let none = Cell::of(view.say("report-proof-none"));
+        let blank = Cell::default;
+        rows.push(vec![name(), blank(), blank(), blank(), none]);
+    }
     let open = works
         .last()
         .is_some_and(|work| work.stage == BayStage::Open);
-    let open = open.then(|| Block::Text(view.say("report-bay-open")));
-    let blocks = [heading, table.unwrap_or_else(none)];
-    blocks.into_iter().chain(open).collect()
+    if let Some(outcome) = rows.last_mut().and_then(|row| row.last_mut())
+        && open
+    {
+        outcome.lines.push(view.say("report-bay-open"));
+    }
+    rows
 }
 
-fn row(view: &View<'_>, bay: &Bay, proof: &Proof) -> Vec<Cell> {
-    let after = proof.after.as_ref().map_or_else(
-        || Cell::of(view.say("report-known-missing")),
-        |known| known_live(view, known),
-    );
+fn row(view: &View<'_>, name: Cell, bay: &Bay, proof: &Proof) -> Vec<Cell> {
+    let elsewhere = |known: &KnownLive| {
+        let place = (known.place != proof.before.place).then(|| known.place.clone());
+        known_live(view, known, place)
+    };
+    let missing = || Cell::of(view.say("report-known-missing"));
     vec![
-        Cell::of(view.headed(proof.supply)),
-        known_live(view, &proof.before),
+        name,
+        known_live(view, &proof.before, Some(proof.before.place.clone())),
         pairs::cell(view, bay, proof),
-        after,
+        proof.after.as_ref().map_or_else(missing, elsewhere),
         outcome(view, proof),
     ]
 }
 
-fn known_live(view: &View<'_>, known: &KnownLive) -> Cell {
-    let time = view.time(&known.at);
-    Cell::of(view.words.typed(&known.volts)).with([known.place.clone(), time])
+fn known_live(view: &View<'_>, known: &KnownLive, place: Option<String>) -> Cell {
+    let volts = Cell::of(view.words.typed(&known.volts));
+    volts.with(place).with([view.time(&known.at)])
 }
 
 fn outcome(view: &View<'_>, proof: &Proof) -> Cell {

@@ -107,6 +107,15 @@ impl<'a> View<'a> {
         self.words.tool_name(id, self.facts.book)
     }
 
+    /// The code of a tool, where its name stands in the list of the tools used.
+    pub(super) fn tool_code(&self, id: ToolId) -> String {
+        let tools = self.facts.book.tools.iter();
+        let mut known = tools.filter(|tool| tool.id == id);
+        known
+            .next()
+            .map_or_else(|| self.tool_name(id), |tool| tool.code.as_str().to_owned())
+    }
+
     /// A point with its tag, its bay and its place.
     pub(super) fn point(&self, id: PointId) -> Cell {
         let book = self.facts.book;

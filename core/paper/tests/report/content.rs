@@ -1,8 +1,9 @@
 //! That nothing of the facts is left out, and that what matters comes first.
 
+use crate::book::ROOF_BAY;
 use crate::scene::{Scene, visible};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::finding::FindingKind;
+use baywalk_domain::finding::{About, FindingKind};
 use baywalk_words::Words;
 
 /// Where a text stands for the first time.
@@ -37,9 +38,9 @@ fn what_stays_out_of_service_and_what_was_not_judged_come_first() {
         "breaker 9 off and tagged",
         "Not judged",
         "\nCounts\n",
+        "When next",
         "What had moved",
         "Findings",
-        "When next",
         "Cautions",
         "Power taken away",
         "Proved dead",
@@ -121,4 +122,47 @@ fn a_walk_that_was_only_started_makes_a_report_too() {
     place(&told, "all 2 points, not reached");
     place(&told, "Not ended yet");
     place(&told, "Power was not brought back in this walk.");
+}
+
+#[test]
+fn no_text_is_missing_in_either_language() {
+    // A key without a text is shown between angle brackets.
+    for language in ["en", "es"] {
+        let page = Scene::new(str::to_owned).html(language);
+        assert!(!visible(&page).contains(['<', '>']), "{language}");
+        for escaped in ["&lt;", "&#60;", "&#x3c;"] {
+            assert!(!page.contains(escaped), "{language}: {escaped}");
+        }
+    }
+}
+
+#[test]
+fn a_check_that_was_not_made_is_not_told_as_made() {
+    // F9 was loose by hand, so the tool never came to it.
+    let told = told();
+    let row = told.get(place(&told, "As found, as left")..).unwrap();
+    let row = row.get(place(row, "F9")..place(row, "F10")).unwrap();
+    assert!(row.contains("45 inch-pounds") && !row.contains("36 inch-pounds"));
+}
+
+#[test]
+fn a_photo_of_a_bay_without_points_is_told() {
+    let mut scene = Scene::new(str::to_owned);
+    scene.book.points.retain(|point| {
+        let bay = scene
+            .book
+            .devices
+            .iter()
+            .find(|device| device.id == point.device);
+        bay.is_none_or(|device| device.bay != ROOF_BAY)
+    });
+    let photo = (
+        About::Bay(ROOF_BAY),
+        "ab".repeat(32),
+        "empty box".to_owned(),
+    );
+    scene.walk.photos.push(photo);
+    let told = visible(&scene.html("en"));
+    place(&told, "empty box");
+    place(&told, &"ab".repeat(32));
 }

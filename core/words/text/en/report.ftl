@@ -127,15 +127,11 @@ report-back-never-away = Was never away
 
 report-proof-method = A source known to be live, the pairs, that source again, with one contact meter; AC, then DC (NFPA 70E 120.5 as method, second hand).
 report-proof-limits = Dead below { $ac } V AC and below { $dc } V DC (our rule).
-report-proof-caption =
-    { $count ->
-        [one] One proof
-       *[other] { $count } proofs
-    }
+report-proof-caption = One row a proof, in the order of the bays
 report-proof-none = Opened; nothing was proved dead here.
 report-proof-shut = Not opened: { $bays }.
 report-bay-open = This bay is still open.
-report-col-supply = Kind
+report-col-bay = Bay and kind
 report-col-known-before = Known live before
 report-col-pairs = Pairs read
 report-col-known-after = Known live after
@@ -183,7 +179,6 @@ report-col-point = Point
 report-col-torque = Torque
 report-col-found = As found
 report-col-left = As left
-report-checked-at = checked at { $torque }
 report-basis = { $basis }: { $source }
 report-no-figure = No figure
 report-nothing-shown = no figure was shown
@@ -205,6 +200,7 @@ report-corrected = corrected note
 report-corrected-why = was noted as { $was }: { $why }
 report-left-alone = Left as it was
 report-left-set = Set to { $torque }
+report-with-tool = with { $tool }
 report-left-remade = Remade
 report-left-out = Out of service
 report-left-unsaid = not said how it was left

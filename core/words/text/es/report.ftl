@@ -127,15 +127,11 @@ report-back-never-away = Nunca se desconectó
 
 report-proof-method = Una fuente con tensión conocida, los pares, esa fuente otra vez, con un mismo medidor de contacto; CA y luego CC (NFPA 70E 120.5 como método, de segunda mano).
 report-proof-limits = Sin tensión por debajo de { $ac } V CA y de { $dc } V CC (regla nuestra).
-report-proof-caption =
-    { $count ->
-        [one] Una comprobación
-       *[other] { $count } comprobaciones
-    }
+report-proof-caption = Una fila por comprobación, en el orden de los compartimientos
 report-proof-none = Abierto; aquí no se comprobó nada.
 report-proof-shut = Sin abrir: { $bays }.
 report-bay-open = Este compartimiento sigue abierto.
-report-col-supply = Tipo
+report-col-bay = Compartimiento y tipo
 report-col-known-before = Tensión conocida antes
 report-col-pairs = Pares leídos
 report-col-known-after = Tensión conocida después
@@ -183,7 +179,6 @@ report-col-point = Punto
 report-col-torque = Torque
 report-col-found = Como se encontró
 report-col-left = Como quedó
-report-checked-at = revisado a { $torque }
 report-basis = { $basis }: { $source }
 report-no-figure = Sin valor
 report-nothing-shown = no se mostró ningún valor
@@ -205,6 +200,7 @@ report-corrected = nota corregida
 report-corrected-why = se había anotado como { $was }: { $why }
 report-left-alone = Se dejó como estaba
 report-left-set = Ajustado a { $torque }
+report-with-tool = con { $tool }
 report-left-remade = Rehecho
 report-left-out = Fuera de servicio
 report-left-unsaid = no se dijo cómo quedó
