@@ -1,5 +1,6 @@
 //! What was proved dead in each bay, what no longer counts, and what stayed live by exception.
 
+use super::pairs::Tally;
 use super::view::View;
 use super::{exceptions, pairs};
 use crate::sheet::{Block, Cell};
@@ -94,12 +95,13 @@ fn row(view: &View<'_>, name: Cell, bay: &Bay, proof: &Proof) -> Vec<Cell> {
         known_live(view, known, place)
     };
     let missing = || Cell::of(view.say("report-known-missing"));
+    let tally = Tally::of(view, bay, proof);
     vec![
         name,
         known_live(view, &proof.before, Some(proof.before.place.clone())),
-        pairs::cell(view, bay, proof),
+        pairs::cell(view, &tally, &proof.reads),
         proof.after.as_ref().map_or_else(missing, elsewhere),
-        outcome(view, proof),
+        outcome(view, proof, &tally),
     ]
 }
 
@@ -108,7 +110,7 @@ fn known_live(view: &View<'_>, known: &KnownLive, place: Option<String>) -> Cell
     volts.with(place).with([view.time(&known.at)])
 }
 
-fn outcome(view: &View<'_>, proof: &Proof) -> Cell {
+fn outcome(view: &View<'_>, proof: &Proof, tally: &Tally) -> Cell {
     if proof.is_spoiled() {
         let live = proof.reads.iter().filter(|read| !read.dead);
         let live = live.map(|read| {
@@ -125,7 +127,8 @@ fn outcome(view: &View<'_>, proof: &Proof) -> Cell {
     }
     match lapse(view, proof) {
         Some(lapse) => Cell::of(view.say("report-proof-lapsed")).with([lapse]),
-        None => Cell::of(view.say("report-proof-holds")),
+        None if tally.is_whole() => Cell::of(view.say("report-proof-holds")),
+        None => Cell::of(view.say("report-proof-part")),
     }
 }
 

@@ -1,6 +1,6 @@
 //! That nothing of the facts is left out, and that what matters comes first.
 
-use crate::book::ROOF_BAY;
+use crate::book::{ROOF_BAY, SWITCH_BAY};
 use crate::scene::{Scene, visible};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{About, FindingKind};
@@ -165,4 +165,16 @@ fn a_photo_of_a_bay_without_points_is_told() {
     let told = visible(&scene.html("en"));
     place(&told, "empty box");
     place(&told, &"ab".repeat(32));
+}
+
+#[test]
+fn a_proof_that_did_not_read_every_pair_says_so() {
+    let mut scene = Scene::new(str::to_owned);
+    let work = scene.walk.bays.get_mut(&SWITCH_BAY).unwrap();
+    work.proofs.last_mut().unwrap().reads.truncate(4);
+    let told = visible(&scene.html("en"));
+    let place = place(&told, "4 of 6 pairs");
+    let rest = told.get(place..).unwrap();
+    assert!(rest.contains("2 pairs not read: they count as live"));
+    assert!(rest.contains("the rest was not proved"));
 }

@@ -151,11 +151,17 @@ report-pairs-excepted =
         [one] 1 pair left out by exception
        *[other] { $count } pairs left out by exception
     }
+report-pairs-unread =
+    { $count ->
+        [one] 1 pair not read: counts as live
+       *[other] { $count } pairs not read: they count as live
+    }
 report-proof-spoiled = Proves nothing: a conductor was live
 report-lapse-at = { $why }, { $time }
 report-proof-unfinished = Proves nothing: meter not shown to work again
-report-proof-lapsed = Proved dead; no longer counted later
+report-proof-lapsed = Proof held until it lapsed
 report-proof-holds = Proved dead, meter shown to work before and after
+report-proof-part = The pairs read were dead, meter shown to work before and after; the rest was not proved
 report-exceptions = Knowing exceptions: stayed live
 report-col-stays-live = What stayed live
 report-col-reason = Reason

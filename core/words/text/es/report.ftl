@@ -151,11 +151,17 @@ report-pairs-excepted =
         [one] 1 par omitido por excepción
        *[other] { $count } pares omitidos por excepción
     }
+report-pairs-unread =
+    { $count ->
+        [one] 1 par sin leer: cuenta como con tensión
+       *[other] { $count } pares sin leer: cuentan como con tensión
+    }
 report-proof-spoiled = No prueba nada: un conductor tenía tensión
 report-lapse-at = { $why }, { $time }
 report-proof-unfinished = No prueba nada: no se mostró que el medidor siguiera funcionando
-report-proof-lapsed = Comprobado; después dejó de valer
+report-proof-lapsed = La comprobación valió hasta caducar
 report-proof-holds = Ausencia de tensión comprobada, medidor probado antes y después
+report-proof-part = Los pares leídos no tenían tensión, medidor probado antes y después; el resto no se comprobó
 report-exceptions = Excepciones a sabiendas: quedó con tensión
 report-col-stays-live = Qué quedó con tensión
 report-col-reason = Motivo
