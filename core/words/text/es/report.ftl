@@ -53,8 +53,8 @@ report-looked-at-means = Visto: mirado, o mirado y jalado, sin herramienta de to
 report-moved = Qué se había movido
 report-moved-caption =
     { $count ->
-        [one] Un terminal se había movido, o estaba flojo o suelto
-       *[other] { $count } terminales se habían movido, o estaban flojos o sueltos
+        [one] Un terminal se había movido, o estaba flojo o con el cable fuera
+       *[other] { $count } terminales se habían movido, o estaban flojos o con el cable fuera
     }
 report-moved-none = Nada se había movido entre lo evaluado.
 report-moved-before = Se movieron en un recorrido anterior y no se anotaron como movidos en este: { $points }.
