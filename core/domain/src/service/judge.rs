@@ -83,9 +83,10 @@ pub fn judge(survey: &Survey) -> Judgement {
         one.hidden = healthy && one.fault != Fault::Healthy;
     }
     rank(&mut consistent);
+    let standing = standing(&consistent);
     Judgement {
-        standing: standing(&consistent),
-        act: first_act(survey, &consistent),
+        standing,
+        act: first_act(survey, &consistent, standing),
         apart: apart(survey, &consistent),
         bands: bands_seen(survey),
         consistent,
@@ -202,19 +203,35 @@ fn rank(consistent: &mut [Candidate]) {
     }
 }
 
+/// A service is sound only where no fault is left that a plain reading would have shown.
 fn standing(consistent: &[Candidate]) -> Standing {
+    let shows = |one: &Candidate| would_show(one.fault);
     match consistent.first() {
         None => Standing::Unexplained,
-        Some(first) if first.fault == Fault::Healthy => Standing::Sound,
+        Some(first) if first.fault == Fault::Healthy && !consistent.iter().any(shows) => {
+            Standing::Sound
+        }
         Some(_) if consistent.iter().any(|one| one.fault == Fault::Healthy) => Standing::Open,
         Some(_) => Standing::Faulty,
     }
 }
 
-/// The gravest act of all candidates; going on only where a healthy service is the likeliest.
-fn first_act(survey: &Survey, consistent: &[Candidate]) -> SafeAct {
+/// Whether a fault shows once every pair was read, even with nothing switched on.
+const fn would_show(fault: Fault) -> bool {
+    matches!(
+        fault,
+        Fault::LineNeutralSwapped
+            | Fault::LineGroundSwapped
+            | Fault::Supply208
+            | Fault::OneLegAdapter
+    )
+}
+
+/// The gravest act of all candidates; going on only where the service is sound.
+fn first_act(survey: &Survey, consistent: &[Candidate], standing: Standing) -> SafeAct {
     match consistent.first() {
-        Some(first) if first.fault == Fault::Healthy => first.act,
+        Some(first) if standing == Standing::Sound => first.act,
+        Some(first) if first.fault == Fault::Healthy => SafeAct::MeasureLater,
         Some(first) => consistent
             .iter()
             .map(|one| one.act)

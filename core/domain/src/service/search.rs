@@ -12,7 +12,7 @@ const OFFSET_STARTS: [f64; 2] = [0.25, 0.75];
 /// Where it starts for conductors and small loads, as a share of their bounds.
 const WAY_START: f64 = 0.2;
 /// Meter errors within which a fault is worth another search.
-const NEAR: f64 = 12.0;
+const NEAR: f64 = 5.0;
 /// Where the other searches start: offset, conductors and load on leg 1 (that on leg 2 the other
 /// way), as shares of their bounds.
 const MORE_STARTS: [(f64, f64, f64); 10] = [
@@ -27,6 +27,10 @@ const MORE_STARTS: [(f64, f64, f64); 10] = [
     (0.05, 0.6, 0.5),
     (0.95, 0.6, 0.5),
 ];
+/// Steps in which the edge of a range is sought.
+const EDGE_STEPS: usize = 12;
+/// How near the edge of a range is found, as a share of the bounds.
+const SETTLED: f64 = 5e-3;
 /// Meter errors beyond which the other sign of an offset changes nothing.
 const OUT_OF_REACH: f64 = 25.0;
 
@@ -44,6 +48,9 @@ pub(super) fn best(problem: &Problem) -> Option<Point> {
     };
     let (mut best, mut near): (Option<Point>, Option<(Point, f64)>) = (None, None);
     for ohms in places {
+        if best.is_some() {
+            break;
+        }
         for offset in OFFSET_STARTS {
             let found = problem.search(start(problem, joint, *ohms, (offset, WAY_START, 0.5)));
             if found.is_admissible() && best.is_none_or(|best| found.squares() < best.squares()) {
@@ -113,7 +120,7 @@ impl Problem<'_> {
     fn edge(&self, best: &Point, unknown: usize, from: f64, side: f64) -> f64 {
         let (mut inside, mut point, mut stride) = (from, *best, 0.02);
         let mut outside = None;
-        for _ in 0..14 {
+        for _ in 0..EDGE_STEPS {
             let next = match outside {
                 Some(outside) => (inside + outside) / 2.0,
                 None => (inside + side * stride).clamp(0.0, 1.0),
@@ -129,7 +136,7 @@ impl Problem<'_> {
                 }
                 None => outside = Some(next),
             }
-            let settled = outside.is_some_and(|outside: f64| (outside - inside).abs() < 2e-3);
+            let settled = outside.is_some_and(|outside: f64| (outside - inside).abs() < SETTLED);
             if settled || inside <= 0.0 && side < 0.0 || inside >= 1.0 && side > 0.0 {
                 break;
             }
