@@ -116,21 +116,21 @@ fn nothing_is_allowed_in_silence() {
 
 #[test]
 fn the_project_speaks_of_itself_alone() {
+    // Each in two halves, so that this file can be read as any other.
     let words = [
-        "youtube",
-        "transcript",
-        "seed document",
-        "../shared",
-        "/work/",
+        concat!("you", "tube"),
+        concat!("tran", "script"),
+        concat!("seed ", "document"),
+        concat!("../", "shared"),
+        concat!("/wo", "rk/"),
     ];
     for ending in [
         ".rs", ".md", ".toml", ".ftl", ".py", ".html", ".sql", ".csv", ".jsonl",
     ] {
         for file in files("", ending) {
             let low = file.text.to_lowercase();
-            let own = file.path == "tests/architecture/sources.rs";
             for word in words {
-                assert!(own || !low.contains(word), "{} says {word}", file.path);
+                assert!(!low.contains(word), "{} says {word}", file.path);
             }
         }
     }
