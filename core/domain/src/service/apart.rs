@@ -139,55 +139,33 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
     let split = survey.service() == ServiceKind::Amp50;
     let here = |pair: &Pair| split || !pair.needs_line_2();
     let pairs: Vec<Pair> = Pair::ALL.iter().copied().filter(here).collect();
-    let plain = State::default();
-    let bare = |state: &&State| state.load_1.is_none() && state.load_2.is_none();
-    let read = |pair: Pair| {
-        survey
-            .states()
-            .iter()
-            .filter(bare)
-            .any(|state| state.read(pair).is_some())
-    };
-    let mut all: Vec<Choice> = pairs
-        .iter()
-        .filter(|pair| !read(**pair))
-        .map(|pair| {
-            choice(
-                survey,
-                consistent,
-                (Ask::ReadPair, plain, *survey.meter()),
-                &[*pair],
-            )
-        })
+    let usual = *survey.meter();
+    let ask =
+        |ask, state, meter, pairs: &[Pair]| choice(survey, consistent, (ask, state, meter), pairs);
+    let unread = pairs.iter().filter(|pair| !read_bare(survey, **pair));
+    let mut all: Vec<Choice> = unread
+        .map(|pair| ask(Ask::ReadPair, State::default(), usual, &[*pair]))
         .collect();
     let (percent, counts, digit) = LOW_CLASS;
     if let Ok(low) = Meter::new(percent, counts, digit, LOW_INPUT) {
-        all.push(choice(
-            survey,
-            consistent,
-            (Ask::LowImpedance, plain, low),
-            &pairs,
-        ));
+        all.push(ask(Ask::LowImpedance, State::default(), low, &pairs));
     }
     if let Ok(heater) = Load::watts(HEATER) {
         let on_1 = State::loaded(Some(heater), None);
-        all.push(choice(
-            survey,
-            consistent,
-            (Ask::LoadLeg1, on_1, *survey.meter()),
-            &pairs,
-        ));
+        all.push(ask(Ask::LoadLeg1, on_1, usual, &pairs));
         if split {
             let on_2 = State::loaded(None, Some(heater));
-            all.push(choice(
-                survey,
-                consistent,
-                (Ask::LoadLeg2, on_2, *survey.meter()),
-                &pairs,
-            ));
+            all.push(ask(Ask::LoadLeg2, on_2, usual, &pairs));
         }
     }
     all
+}
+
+/// Whether a pair was read with nothing switched on.
+fn read_bare(survey: &Survey, pair: Pair) -> bool {
+    let mut states = survey.states().iter();
+    states
+        .any(|state| state.load_1.is_none() && state.load_2.is_none() && state.read(pair).is_some())
 }
 
 /// What one choice tells apart, and by which pair most.

@@ -1,10 +1,9 @@
 //! One explanation of the readings, with its figures.
 
-use super::bands::CUT_OUT;
 use super::model::{self, Values, circuit};
 use super::wiring::Wiring;
 use super::{Conductor, Fault, Place, State, Survey};
-use crate::supply::SafeAct;
+use crate::supply::{CUT_OUT, SafeAct};
 
 /// A range of values.
 #[derive(Debug, Clone, Copy, PartialEq)]

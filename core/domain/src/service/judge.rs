@@ -1,7 +1,7 @@
 //! Holds every fault against the readings and keeps those that explain them all.
 
 use super::apart::{NextReading, apart};
-use super::bands::{BandSeen, SERVICE_B, bands_seen};
+use super::bands::{BandSeen, bands_seen};
 use super::candidate::{Candidate, act, common, explained, gravity};
 use super::fit::Problem;
 use super::model::{self, EMF, bounds};
@@ -10,7 +10,7 @@ use super::wiring::{Supply, Wiring, faulty, odd, sound};
 use super::{Fault, Place, Survey};
 use crate::coded::{Coded, coded};
 use crate::rig::ServiceKind;
-use crate::supply::SafeAct;
+use crate::supply::{SERVICE_B, SafeAct};
 
 coded! {
     /// How a service stands after its readings.

@@ -22,10 +22,7 @@ mod survey;
 mod wiring;
 
 pub use apart::{Ask, NextReading};
-pub use bands::{
-    Band, BandName, BandSeen, CUT_OUT, Certainty, Grounds, SERVICE_A, SERVICE_B, USE_A, USE_B,
-    bands_at,
-};
+pub use bands::{BandSeen, bands_at};
 pub use candidate::{Candidate, Explained, Span};
 pub use fault::{Conductor, Fault};
 pub use judge::{Judgement, Standing, judge};

@@ -1,6 +1,6 @@
 //! Judges one reading while it is typed. A verdict names the safe act first.
 
-use super::{Measured, Reading, ReadingStep};
+use super::{CUT_OUT, Measured, Reading, ReadingStep, SERVICE_B};
 use crate::coded::coded;
 use crate::rig::ServiceKind;
 
@@ -63,12 +63,12 @@ coded! {
     }
 }
 
-/// Service voltage, line to neutral: ANSI C84.1 range B, 110 to 127 V, from memory.
-const LEG: (f64, f64) = (110.0, 127.0);
-/// Service voltage, line to line: ANSI C84.1 range B, 220 to 254 V, from memory.
-const LINES: (f64, f64) = (220.0, 254.0);
-/// Beyond these an outlet on a leg stops the walk: common cut-out, common practice, no source.
-const CUT_OUT: (f64, f64) = (104.0, 132.0);
+/// What is expected of a leg.
+const LEG: (f64, f64) = SERVICE_B.leg();
+/// What is expected between the lines.
+const LINES: (f64, f64) = SERVICE_B.lines();
+/// Beyond these an outlet on a leg stops the walk.
+const STOP: (f64, f64) = CUT_OUT.leg();
 /// Neutral to ground under load: below 3 V, common practice, no source.
 const NEUTRAL_GROUND: f64 = 3.0;
 /// Body metal to soil: stop above 3 V. Ours.
@@ -94,7 +94,7 @@ pub fn judge(
     let split = service == ServiceKind::Amp50;
     match reading.step {
         ReadingStep::SupplyL1N | ReadingStep::SupplyL2N | ReadingStep::SupplyLG => {
-            within(volts, LEG, CUT_OUT, SafeAct::DontPlugIn, LimitBasis::AnsiB)
+            within(volts, LEG, STOP, SafeAct::DontPlugIn, LimitBasis::AnsiB)
         }
         ReadingStep::SupplyL1L2 => {
             within(volts, LINES, LINES, SafeAct::DontPlugIn, LimitBasis::AnsiB)
@@ -124,11 +124,11 @@ pub fn judge(
         ReadingStep::InverterAlone => within(
             volts,
             LEG,
-            CUT_OUT,
+            STOP,
             SafeAct::OutOfService,
             LimitBasis::Practice,
         ),
-        _ => within(volts, LEG, CUT_OUT, SafeAct::SupplyAway, LimitBasis::AnsiB),
+        _ => within(volts, LEG, STOP, SafeAct::SupplyAway, LimitBasis::AnsiB),
     }
 }
 
@@ -178,11 +178,11 @@ fn at_most(volts: f64, most: f64, act: SafeAct, basis: LimitBasis) -> Judged {
 
 /// A leg that rises when the other one is loaded has a weak neutral behind it.
 fn rise(volts: f64, unloaded: Option<f64>) -> Judged {
-    let most = unloaded.map_or(CUT_OUT.1, |before| before + RISE);
+    let most = unloaded.map_or(STOP.1, |before| before + RISE);
     within(
         volts,
         (LEG.0, most),
-        (CUT_OUT.0, most),
+        (STOP.0, most),
         SafeAct::SupplyAway,
         LimitBasis::Ours,
     )

@@ -1,7 +1,9 @@
 //! Bringing power back: which readings are taken, in which order, and how each is judged.
 
+mod bands;
 mod judge;
 mod step;
 
+pub use bands::{Band, BandName, CUT_OUT, Certainty, Grounds, SERVICE_A, SERVICE_B, USE_A, USE_B};
 pub use judge::{Judged, LimitBasis, SafeAct, Verdict, judge};
 pub use step::{Measured, Reading, ReadingStep, steps_of};
