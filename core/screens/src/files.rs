@@ -94,16 +94,8 @@ pub fn start_from(core: &mut Core, layout: &str, name: &str) -> Result<RigId, Pr
         ];
         Problem::not_found(core.words.fill("fault-unknown-code", &args))
     })?;
-    let toml = NamedText {
-        name: "rig.toml",
-        text: found.toml,
-    };
-    let csv = NamedText {
-        name: "points.csv",
-        text: found.csv,
-    };
     let ids = ActId::new(core.logbook.new_id());
-    let mut book = read(core, &toml, &csv, ids)?;
+    let mut book = found.book(ids).map_err(|found| faults(core, &found))?;
     name.trim().clone_into(&mut book.rig.name);
     store(core, book)
 }

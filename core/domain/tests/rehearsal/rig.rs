@@ -5,8 +5,8 @@ use baywalk_domain::ids::{BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::rig::{
     Bay, Book, Code, Conductor, ConductorSet, Device, DeviceKind, Drive, DriveKind, Fastening,
     FasteningKind, Isolation, LookKind, MakerTorque, Material, Point, PointKind, Presence, Recheck,
-    Rig, RigKind, Role, ServiceKind, SetSystem, Side, Source, SourceKind, Station, Strands,
-    SupplyKind, Terminal, ThreadState, Tool, ToolKind, TorqueBasis, Wire, WireSize, YearlyRule,
+    Rig, RigKind, ServiceKind, SetSystem, Side, Source, SourceKind, Station, Strands, SupplyKind,
+    Terminal, Tool, ToolKind, TorqueBasis, Wire, WireSize, YearlyRule,
 };
 use baywalk_domain::units::{Stated, TorqueUnit, VoltageUnit};
 use uuid::Uuid;
@@ -116,24 +116,18 @@ pub(crate) fn screw(set: &str, conductor: Conductor, label: Option<&str>) -> Ter
     Terminal {
         set: Some(set.to_owned()),
         conductor: Some(conductor),
-        role: Role::Power,
-        fastening,
         wire: Wire {
             size: Some(WireSize::Awg(6)),
             material: Material::Copper,
             strands: Strands::Stranded,
         },
-        landed: 1,
-        allowed: 1,
-        range: None,
-        current: None,
-        thread_state: ThreadState::Dry,
         maker: label.map(|label| MakerTorque {
             torque: torque(label),
             basis: TorqueBasis::Label,
             source: "label inside the cover".to_owned(),
             recheck: Recheck::Unsaid,
         }),
+        ..Terminal::of(fastening)
     }
 }
 

@@ -7,7 +7,7 @@ use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::isolation::{MeterKind, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
-use baywalk_domain::rig::{Book, SupplyKind};
+use baywalk_domain::rig::{Book, Check, SupplyKind};
 use baywalk_domain::torque::Practice;
 use baywalk_domain::walk::{
     Act, Away, Call, Context, Entry, Next, Outlook, ReadyAnswer, ReadyItem, Refusal, Scope,
@@ -100,12 +100,15 @@ impl Walker {
         Ok(entry)
     }
 
+    /// Begins a walk, with the list before still to be gone through.
+    pub(crate) fn begin(&mut self) {
+        let person = "Ada".to_owned();
+        let scope = Scope::Whole;
+        self.act(Act::Start { person, scope }).unwrap();
+    }
+
     pub(crate) fn start(&mut self) {
-        self.act(Act::Start {
-            person: "Ada".to_owned(),
-            scope: Scope::Whole,
-        })
-        .unwrap();
+        self.begin();
         for item in ReadyItem::ALL {
             self.act(Act::Ready {
                 item: *item,
@@ -141,25 +144,35 @@ impl Walker {
         })
     }
 
+    /// The checks of a device in one supply, in the order in which they are read.
+    pub(crate) fn checks(&self, of: u128, supply: SupplyKind) -> Vec<Check> {
+        let device = self.book.device(DeviceId::new(id(of))).unwrap();
+        let mut checks = checks_of(&device.sets);
+        checks.retain(|check| check.supply == supply);
+        checks
+    }
+
+    /// Reads every pair of a device in one supply.
+    pub(crate) fn read_all(&mut self, of: u128, supply: SupplyKind, shown: &str) {
+        for check in self.checks(of, supply) {
+            let device = DeviceId::new(id(of));
+            let volts = volts(shown);
+            self.act(Act::Read {
+                device,
+                check,
+                volts,
+            })
+            .unwrap();
+        }
+    }
+
     pub(crate) fn prove(&mut self, bay: u128, of: u128) {
-        let device = self.book.device(DeviceId::new(id(of))).unwrap().clone();
         for supply in SupplyKind::ALL {
-            let checks: Vec<_> = checks_of(&device.sets)
-                .into_iter()
-                .filter(|check| check.supply == *supply)
-                .collect();
-            if checks.is_empty() {
+            if self.checks(of, *supply).is_empty() {
                 continue;
             }
             self.known_live(bay, *supply).unwrap();
-            for check in checks {
-                self.act(Act::Read {
-                    device: device.id,
-                    check,
-                    volts: volts("0.0"),
-                })
-                .unwrap();
-            }
+            self.read_all(of, *supply, "0.0");
             self.known_live(bay, *supply).unwrap();
         }
     }

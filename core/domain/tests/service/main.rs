@@ -4,6 +4,7 @@
     reason = "a test that can't go on stops with the reason"
 )]
 
+use baywalk_domain::coded::Coded;
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
     Ask, Fault, Judgement, Load, Meter, Pair, Place, Standing, State, Survey, SurveyFault, judge,
@@ -12,22 +13,13 @@ use baywalk_domain::supply::SafeAct;
 use baywalk_domain::units::Voltage;
 use proptest::prelude::*;
 
-const PAIRS: [Pair; 6] = [
-    Pair::L1N,
-    Pair::L2N,
-    Pair::L1L2,
-    Pair::L1G,
-    Pair::L2G,
-    Pair::NG,
-];
-
 fn volts(value: f64) -> Voltage {
     Voltage::from_volts(value).unwrap()
 }
 
 fn state(loads: (Option<f64>, Option<f64>), read: [f64; 6]) -> State {
     let load = |watts: Option<f64>| watts.map(|watts| Load::watts(watts).unwrap());
-    PAIRS.iter().zip(read).fold(
+    Pair::ALL.iter().zip(read).fold(
         State::loaded(load(loads.0), load(loads.1)),
         |state, (pair, value)| state.with(*pair, volts(value)),
     )

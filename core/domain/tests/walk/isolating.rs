@@ -14,12 +14,7 @@ use baywalk_domain::walk::{
 #[test]
 fn isolating_waits_for_the_list_before() {
     let mut walker = Walker::new(book());
-    walker
-        .act(Act::Start {
-            person: "Ada".into(),
-            scope: baywalk_domain::walk::Scope::Whole,
-        })
-        .unwrap();
+    walker.begin();
     let away = Away::Isolated(String::new());
     let refused = walker.act(Act::Isolate {
         source: SourceId::new(id(SHORE)),

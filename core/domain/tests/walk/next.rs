@@ -10,12 +10,7 @@ use baywalk_domain::walk::{
 #[test]
 fn following_what_is_next_leads_through_the_whole_walk() {
     let mut walker = Walker::new(book());
-    walker
-        .act(Act::Start {
-            person: "Ada".into(),
-            scope: baywalk_domain::walk::Scope::Whole,
-        })
-        .unwrap();
+    walker.begin();
     for _ in 0..200 {
         let state = walker.state().unwrap();
         let act = obey(&walker, &walker.next(&state));

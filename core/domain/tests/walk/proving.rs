@@ -46,25 +46,9 @@ fn the_meter_must_show_it_works_again_and_be_a_contact_meter() {
         volts: volts("120"),
     };
     assert_eq!(walker.act(pen), Err(Refusal::Proximity));
-    let device = walker
-        .book
-        .device(DeviceId::new(id(SWITCH)))
-        .unwrap()
-        .clone();
     for supply in [SupplyKind::Ac, SupplyKind::Dc] {
         walker.known_live(AC_BAY, supply).unwrap();
-        for check in checks_of(&device.sets)
-            .into_iter()
-            .filter(|check| check.supply == supply)
-        {
-            walker
-                .act(Act::Read {
-                    device: device.id,
-                    check,
-                    volts: volts("0.2"),
-                })
-                .unwrap();
-        }
+        walker.read_all(SWITCH, supply, "0.2");
     }
     let refused = walker.act(found(LINE, held()));
     assert!(

@@ -3,7 +3,7 @@
 use super::FaultKind;
 use super::drives;
 use super::records::{Codes, KnownDevice};
-use super::row::Row;
+use super::row::{Row, TERMINAL};
 use super::slot::Slot;
 use baywalk_domain::coded::{Coded, UnknownCode};
 use baywalk_domain::ids::{ActId, PointId};
@@ -11,34 +11,6 @@ use baywalk_domain::rig::{
     Conductor, Fastening, Landing, Locking, MakerTorque, Material, Nut, Point, PointKind, Recheck,
     Strands, Terminal, Thread, ThreadState, Washer, Wire, WireSize,
 };
-
-/// The cells that say something of a terminal, and nothing of a look.
-const TERMINAL: [&str; 24] = [
-    "set",
-    "conductor",
-    "role",
-    "fastening",
-    "thread",
-    "drives",
-    "landing",
-    "nut",
-    "washer",
-    "locking",
-    "grade",
-    "metal_to_metal",
-    "wire",
-    "material",
-    "strands",
-    "landed",
-    "allowed",
-    "range",
-    "current",
-    "thread_state",
-    "torque",
-    "torque_basis",
-    "torque_source",
-    "recheck",
-];
 
 /// Reads a row; what can't be read is noted in its sink.
 pub(super) fn read(row: &Row<'_>, act: ActId, codes: &mut Codes) -> Option<Point> {

@@ -42,6 +42,9 @@ pub(super) const COLUMNS: [&str; 31] = [
     "retired",
 ];
 
+/// The headers, from `set` to `recheck`, that say something of a terminal and nothing of a look.
+pub(super) const TERMINAL: &[&str] = COLUMNS.split_at(5).1.split_at(24).0;
+
 /// The headers that must be there.
 const NEEDED: [&str; 3] = ["code", "device", "name"];
 

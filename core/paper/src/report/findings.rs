@@ -33,14 +33,10 @@ fn open_table(view: &View<'_>, open: &[&Finding]) -> Option<Block> {
     let rows = open.iter().map(|finding| {
         let kind = finding.raised.kind;
         let todo = Cell::of(view.headed(kind.urgency())).with([view.words.what_to_do(kind)]);
-        let decided = finding
-            .follow_up
-            .as_ref()
-            .map(|decided| follow_up(view, decided));
         vec![
             view.about(finding.raised.about),
             what(view, finding),
-            todo.with(decided.into_iter().flatten()),
+            todo.with(decided(view, finding)),
         ]
     });
     let caption = view.count("report-findings-open", open.len());
@@ -54,14 +50,10 @@ fn closed_table(view: &View<'_>, closed: &[&Finding]) -> Option<Block> {
         ("report-col-decision", 40),
     ];
     let rows = closed.iter().map(|finding| {
-        let decided = finding
-            .follow_up
-            .as_ref()
-            .map(|decided| follow_up(view, decided));
         vec![
             view.about(finding.raised.about),
             what(view, finding),
-            Cell::default().with(decided.into_iter().flatten()),
+            Cell::default().with(decided(view, finding)),
         ]
     });
     let caption = view.count("report-findings-closed", closed.len());
@@ -120,6 +112,12 @@ fn noted(view: &View<'_>, id: PointId, kind: FindingKind) -> Vec<String> {
         }
         _ => Vec::new(),
     }
+}
+
+/// What was decided about a finding, where something was.
+fn decided(view: &View<'_>, finding: &Finding) -> Vec<String> {
+    let decided = finding.follow_up.as_ref();
+    decided.map_or_else(Vec::new, |decided| follow_up(view, decided))
 }
 
 fn follow_up(view: &View<'_>, decided: &FollowUp) -> Vec<String> {
