@@ -189,6 +189,7 @@ fn value(core: &Core, kind: &FaultKind) -> String {
     match kind {
         FaultKind::Unknown(fault) => words.unknown_code(fault),
         FaultKind::Code(fault) => words.code_fault(fault),
+        FaultKind::Feed(fault) => words.feed_fault(fault),
         FaultKind::Quantity(fault) => words.stated_fault(fault),
         FaultKind::Length(fault) => words.length_fault(fault),
         FaultKind::Thread(fault) => words.thread_fault(fault),

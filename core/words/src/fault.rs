@@ -2,7 +2,9 @@
 
 use crate::Words;
 use baywalk_domain::coded::{Coded, UnknownCode};
-use baywalk_domain::rig::{BookFault, CodeFault, TerminalFault, ThreadFault, WireSizeFault};
+use baywalk_domain::rig::{
+    BookFault, CodeFault, FeedFault, TerminalFault, ThreadFault, WireSizeFault,
+};
 use baywalk_domain::torque::{AdapterFault, BoltFault, SettingFault};
 use baywalk_domain::units::{
     CurrentUnit, DecimalFault, DistanceUnit, LengthFault, LengthUnit, OutOfRange, StatedFault,
@@ -80,6 +82,15 @@ impl Words {
         self.fill("fault-code", &[("found", (&fault.found).into())])
     }
 
+    /// A text that names nothing that a set can be wired to.
+    #[must_use]
+    pub fn feed_fault(&self, fault: &FeedFault) -> String {
+        match fault {
+            FeedFault::Code(code) => self.code_fault(code),
+            FeedFault::Set { found } => self.fill("fault-feed", &[("found", found.into())]),
+        }
+    }
+
     /// A terminal that can't be so.
     #[must_use]
     pub fn terminal_fault(&self, fault: &TerminalFault) -> String {
@@ -113,6 +124,10 @@ impl Words {
                 let what = self.record_word(what);
                 let args = [("code", of.as_str().into()), ("what", what.into())];
                 self.fill("fault-missing-record", &args)
+            }
+            BookFault::NotWired { of, to } => {
+                let args = [("code", of.as_str().into()), ("to", to.into())];
+                self.fill("fault-not-wired", &args)
             }
             BookFault::NoSuchSet { of } => {
                 self.fill("fault-no-such-set", &[("code", of.as_str().into())])

@@ -10,7 +10,7 @@ use crate::rig::{Check, ConductorSet, Device, SupplyKind};
 /// ```
 /// use baywalk_domain::isolation::checks_of;
 /// use baywalk_domain::rig::{Check, Conductor, ConductorSet, SetSystem, SupplyKind};
-/// let shore = ConductorSet { name: "shore in".into(), system: SetSystem::SplitPhase };
+/// let shore = ConductorSet { name: "shore in".into(), system: SetSystem::SplitPhase, from: vec![] };
 /// let pairs = checks_of(&[shore]);
 /// assert_eq!(pairs.iter().filter(|pair| pair.supply == SupplyKind::Ac).count(), 6);
 /// assert_eq!(pairs.len(), 12);

@@ -1,9 +1,12 @@
-//! Taking power away: the order of the sources, the pairs that must read dead, the proof.
+//! Taking power away: what feeds what, the order of the sources, the pairs that must read dead, the
+//! proof.
 
 mod checks;
 mod limits;
 mod order;
 mod proof;
+mod reach;
+mod wiring;
 
 pub use checks::checks_of;
 pub use limits::{
@@ -12,3 +15,5 @@ pub use limits::{
 };
 pub use order::{away_order, restore_order};
 pub use proof::{KnownLive, Lapse, MeterKind, Proof, Read};
+pub use reach::{Passing, Reach};
+pub use wiring::Wiring;

@@ -72,7 +72,8 @@ pub struct Bay {
     pub open_minutes: u16,
     /// Minutes to close it.
     pub close_minutes: u16,
-    /// The sources that can make a conductor in it live.
+    /// The sources that can make a conductor in it live by ways that the wiring of its sets does not
+    /// tell.
     pub fed_by: Vec<SourceId>,
     /// Something that must stay untouched here, in the owner's words; empty where nothing is.
     pub keep_out: String,

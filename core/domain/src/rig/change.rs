@@ -1,6 +1,6 @@
 //! Adding to a book, changing and retiring: what may be, and what it makes of the book.
 
-use super::{Bay, Book, Code, Device, Point, Rig, Source, TerminalFault, Tool};
+use super::{Bay, Book, Code, Device, Feed, Opening, Point, Rig, Source, TerminalFault, Tool};
 use crate::ids::{BayId, DeviceId, PointId, SourceId, ToolId};
 
 /// One change of a rig's book.
@@ -56,6 +56,14 @@ pub enum BookFault {
         of: Code,
         /// What kind of record is missing, as in message keys.
         what: &'static str,
+    },
+    /// A record of a whole book is wired to something that the book does not have.
+    #[error("{of} is wired to {to}, which is not in the book")]
+    NotWired {
+        /// The code of the source or device.
+        of: Code,
+        /// What it names.
+        to: String,
     },
     /// The terminal names a set or conductor that its device does not have.
     #[error("{of} names a set or conductor that its device does not have")]
@@ -141,6 +149,7 @@ impl Book {
         self.tools
             .iter()
             .try_for_each(|tool| self.check_tool(tool))?;
+        self.check_wiring()?;
         self.points
             .iter()
             .try_for_each(|point| self.check_point(point))
@@ -169,6 +178,43 @@ impl Book {
         } else {
             Err(missing(&device.code, "source"))
         }
+    }
+
+    /// Sees that what is wired to something names what the book has. A single change may name what
+    /// comes later: until then it counts as not known.
+    fn check_wiring(&self) -> Result<(), BookFault> {
+        let unwired = |of: &Code, to: String| BookFault::NotWired { of: of.clone(), to };
+        for source in &self.sources {
+            if let Some(opening) = source.opens.as_ref().filter(|opening| !self.has(opening)) {
+                return Err(unwired(&source.code, opening.text()));
+            }
+        }
+        for device in &self.devices {
+            let mut feeds = device.sets.iter().flat_map(|set| &set.from);
+            if let Some(feed) = feeds.find(|feed| !self.can_feed(feed)) {
+                return Err(unwired(&device.code, feed.text()));
+            }
+        }
+        Ok(())
+    }
+
+    fn can_feed(&self, feed: &Feed) -> bool {
+        match feed {
+            Feed::Source(code) => self.sources.iter().any(|source| source.code == *code),
+            Feed::Set { device, set } => self.has(&Opening {
+                device: device.clone(),
+                set: Some(set.clone()),
+            }),
+        }
+    }
+
+    fn has(&self, opening: &Opening) -> bool {
+        let mut devices = self.devices.iter();
+        let device = devices.find(|device| device.code == opening.device);
+        device.is_some_and(|device| {
+            let set = opening.set.as_deref();
+            set.is_none_or(|set| device.set(set).is_some())
+        })
     }
 
     fn check_point(&self, point: &Point) -> Result<(), BookFault> {

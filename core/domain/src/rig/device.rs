@@ -1,6 +1,6 @@
 //! A thing in a bay that has terminals, and the sets of conductors that reach it.
 
-use super::Code;
+use super::{Code, Feed};
 use crate::coded::coded;
 use crate::ids::{BayId, DeviceId};
 
@@ -148,6 +148,9 @@ pub struct ConductorSet {
     pub name: String,
     /// Which conductors it has.
     pub system: SetSystem,
+    /// What it is wired to: the source or the sets from which its power comes, in this device too.
+    /// Empty where nobody noted it: then it counts as fed by everything.
+    pub from: Vec<Feed>,
 }
 
 /// One pair of conductors that must read dead.
@@ -180,8 +183,8 @@ pub struct Device {
     pub kind: DeviceKind,
     /// The sets of conductors that reach it.
     pub sets: Vec<ConductorSet>,
-    /// The people's codes of sources whose voltage no switch keeps from this device, such as the
-    /// battery whose posts it is.
+    /// The people's codes of sources whose voltage no switch keeps from this device, where that does
+    /// not come out of the wiring.
     pub unswitched: Vec<Code>,
     /// Whether it is no longer part of the rig.
     pub retired: bool,

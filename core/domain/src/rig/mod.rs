@@ -6,6 +6,7 @@ mod change;
 mod code;
 mod device;
 mod fastening;
+mod feed;
 mod point;
 mod source;
 mod terminal;
@@ -21,6 +22,7 @@ pub use device::{Check, Conductor, ConductorSet, Device, DeviceKind, SetSystem, 
 pub use fastening::{
     BoltGrade, Drive, DriveKind, Fastening, FasteningKind, Landing, Locking, Nut, Washer,
 };
+pub use feed::{Feed, FeedFault, Opening};
 pub use point::{LookKind, Point, PointKind};
 pub use source::{Isolation, Presence, Source, SourceKind, Wait};
 pub use terminal::{

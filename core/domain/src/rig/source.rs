@@ -1,6 +1,6 @@
 //! Anything that can make a conductor live.
 
-use super::{Code, SupplyKind};
+use super::{Code, Opening, SupplyKind};
 use crate::coded::coded;
 use crate::ids::SourceId;
 use crate::units::{Stated, VoltageUnit};
@@ -83,10 +83,24 @@ pub struct Source {
     pub highest: Option<Stated<VoltageUnit>>,
     /// How it is taken away.
     pub isolation: Isolation,
+    /// What opens then, where it is a device of the rig.
+    pub opens: Option<Opening>,
     /// Where and how, in the owner's words.
     pub how: String,
     /// How long to wait then.
     pub wait: Option<Wait>,
     /// Whether it is no longer part of the rig.
     pub retired: bool,
+}
+
+impl SourceKind {
+    /// Whether it can't be switched off: a battery, or panels in light. What is joined to its own
+    /// posts stays live whatever is opened.
+    #[must_use]
+    pub const fn is_lasting(self) -> bool {
+        matches!(
+            self,
+            Self::ChassisBattery | Self::HouseBattery | Self::Solar
+        )
+    }
 }

@@ -8,6 +8,7 @@ mod decide;
 mod entry;
 mod found;
 mod left;
+mod live;
 mod next;
 mod ready;
 mod refusal;

@@ -4,7 +4,7 @@
 use super::{BayStage, Outlook, Phase, PointRecord, ReadyItem, Setting, WalkState};
 use crate::coded::Coded;
 use crate::ids::{BayId, DeviceId, PointId, SourceId};
-use crate::isolation::{away_order, restore_order};
+use crate::isolation::{Wiring, away_order, restore_order};
 use crate::rig::{Bay, Book, Check, Device, Point, SetSystem, SupplyKind};
 use crate::supply::{ReadingStep, steps_of};
 
@@ -153,7 +153,7 @@ impl WalkState {
             undone.iter().any(here)
         };
         let devices: Vec<&Device> = book.devices_of(bay).filter(wanted).collect();
-        if let Some((device, set)) = devices.iter().find_map(|device| self.unswitched(device)) {
+        if let Some((device, set)) = self.unswitched(book, &devices) {
             return Some(Next::Except { device, set });
         }
         SupplyKind::ALL.iter().find_map(|supply| {
@@ -185,17 +185,18 @@ impl WalkState {
         })
     }
 
-    /// A DC set of a device that no switch cuts off and that was neither proved nor excepted, nor
-    /// found to be too high for it.
-    fn unswitched(&self, device: &Device) -> Option<(DeviceId, String)> {
-        if device.unswitched.is_empty() {
-            return None;
-        }
-        let unread = self.unread(device);
-        let mut dc = device.sets.iter().filter(|set| set.system == SetSystem::Dc);
-        let waits = |name: &str| unread.iter().any(|check| check.set == name);
-        dc.find(|set| waits(&set.name))
-            .map(|set| (device.id, set.name.clone()))
+    /// A DC set that stays live when everything is taken away, and that was neither proved nor
+    /// excepted, nor found to be too high for it.
+    fn unswitched(&self, book: &Book, devices: &[&Device]) -> Option<(DeviceId, String)> {
+        let staying = Wiring::of(book).staying();
+        devices.iter().find_map(|device| {
+            let unread = self.unread(device);
+            let mut dc = device.sets.iter().filter(|set| set.system == SetSystem::Dc);
+            let waits = |name: &str| unread.iter().any(|check| check.set == name);
+            let found =
+                dc.find(|set| waits(&set.name) && !staying.set(device.id, &set.name).is_empty());
+            found.map(|set| (device.id, set.name.clone()))
+        })
     }
 
     fn next_of_power(&self, book: &Book) -> Next {

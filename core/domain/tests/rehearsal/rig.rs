@@ -4,9 +4,9 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::rig::{
     Bay, Book, Code, Conductor, ConductorSet, Device, DeviceKind, Drive, DriveKind, Fastening,
-    FasteningKind, Isolation, LookKind, MakerTorque, Material, Point, PointKind, Presence, Recheck,
-    Rig, RigKind, ServiceKind, SetSystem, Side, Source, SourceKind, Station, Strands, SupplyKind,
-    Terminal, Tool, ToolKind, TorqueBasis, Wire, WireSize, YearlyRule,
+    FasteningKind, Feed, Isolation, LookKind, MakerTorque, Material, Opening, Point, PointKind,
+    Presence, Recheck, Rig, RigKind, ServiceKind, SetSystem, Side, Source, SourceKind, Station,
+    Strands, SupplyKind, Terminal, Tool, ToolKind, TorqueBasis, Wire, WireSize, YearlyRule,
 };
 use baywalk_domain::units::{Stated, TorqueUnit, VoltageUnit};
 use uuid::Uuid;
@@ -59,6 +59,7 @@ fn source(
         supply,
         highest: Some(volts(most)),
         isolation,
+        opens: None,
         how: String::new(),
         wait: None,
         retired: false,
@@ -103,6 +104,7 @@ fn device(
             .map(|(name, system)| ConductorSet {
                 name: (*name).to_owned(),
                 system: *system,
+                from: Vec::new(),
             })
             .collect(),
         unswitched: unswitched.iter().map(|word| code(word)).collect(),
@@ -238,5 +240,32 @@ pub(crate) fn book() -> Book {
         cycles: 0,
         retired: false,
     }];
+    book
+}
+
+/// The same rig with its wiring noted instead of what feeds its bays.
+pub(crate) fn wired_book() -> Book {
+    let mut book = book();
+    let feed = |text: &str| Feed::parse(text).unwrap();
+    for device in &mut book.devices {
+        let from = match device.code.as_str() {
+            "ATS" => vec![feed("S1")],
+            _ => vec![feed("S2"), feed("S3")],
+        };
+        for set in &mut device.sets {
+            set.from.clone_from(&from);
+        }
+        device.unswitched.clear();
+    }
+    for bay in &mut book.bays {
+        bay.fed_by.clear();
+    }
+    for source in book
+        .sources
+        .iter_mut()
+        .filter(|source| source.code.as_str() == "S2")
+    {
+        source.opens = Some(Opening::parse("BAT/bank").unwrap());
+    }
     book
 }

@@ -15,7 +15,7 @@ pub(super) const DEVICE: &[&str] = &[
     "unswitched",
     "retired",
 ];
-const SET: &[&str] = &["name", "system"];
+const SET: &[&str] = &["name", "system", "from"];
 pub(super) const TOOL: &[&str] = &[
     "code",
     "name",
@@ -32,7 +32,7 @@ pub(super) const TOOL: &[&str] = &[
 pub(super) fn device(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Device> {
     let code = entry.need("code").and_then(|slot| codes.take(slot));
     let id = |code: &Code| DeviceId::made_by(act, &format!("device:{code}"));
-    let sets = sets(entry);
+    let sets = sets(entry, codes);
     if let Some(code) = &code {
         let known = (id(code), sets.clone());
         codes.devices.insert(code.clone(), known);
@@ -58,12 +58,14 @@ pub(super) fn device(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<
 }
 
 /// The sets of a device; `None` where one of them can't be read.
-fn sets(entry: Entry<'_>) -> Option<Vec<ConductorSet>> {
+fn sets(entry: Entry<'_>, codes: &mut Codes) -> Option<Vec<ConductorSet>> {
     let mut sets: Vec<ConductorSet> = Vec::new();
     let mut sound = true;
     for entry in entry.tables("sets", SET) {
         let name = entry.need("name");
         let system = entry.need("system").and_then(|slot| slot.coded());
+        let feeds = entry.texts("from").into_iter();
+        let from = feeds.filter_map(|slot| codes.feed(slot)).collect();
         let (Some(name), Some(system)) = (name, system) else {
             sound = false;
             continue;
@@ -75,6 +77,7 @@ fn sets(entry: Entry<'_>) -> Option<Vec<ConductorSet>> {
             sets.push(ConductorSet {
                 name: found,
                 system,
+                from,
             });
         }
     }

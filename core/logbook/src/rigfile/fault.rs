@@ -1,7 +1,9 @@
 //! What can be wrong with a rig file, as data.
 
 use baywalk_domain::coded::UnknownCode;
-use baywalk_domain::rig::{BookFault, Code, CodeFault, TerminalFault, ThreadFault, WireSizeFault};
+use baywalk_domain::rig::{
+    BookFault, Code, CodeFault, FeedFault, TerminalFault, ThreadFault, WireSizeFault,
+};
 use baywalk_domain::units::{LengthFault, StatedFault};
 
 /// One fault of a rig file and where it stands.
@@ -125,6 +127,9 @@ pub enum FaultKind {
     /// A text that is no code of a record.
     #[error(transparent)]
     Code(#[from] CodeFault),
+    /// A text that names nothing that a set can be wired to.
+    #[error(transparent)]
+    Feed(#[from] FeedFault),
     /// A number with its unit that can't be taken.
     #[error(transparent)]
     Quantity(#[from] StatedFault),

@@ -32,7 +32,7 @@ pub use text::NamedText;
 pub use writer::{Files, write};
 
 /// The number of the format that is read and written.
-pub const FORMAT: i64 = 1;
+pub const FORMAT: i64 = 2;
 
 /// The most bytes that one file may have.
 pub const MOST_BYTES: usize = 4_000_000;

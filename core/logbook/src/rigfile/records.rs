@@ -4,7 +4,7 @@ use super::sink::Sink;
 use super::slot::Slot;
 use super::{FaultKind, RecordKind};
 use baywalk_domain::ids::{BayId, DeviceId, SourceId};
-use baywalk_domain::rig::{Code, ConductorSet};
+use baywalk_domain::rig::{Code, ConductorSet, Feed, Opening};
 use std::collections::HashMap;
 
 /// A device's name for the machine and its sets, where these could be read.
@@ -16,6 +16,8 @@ pub(super) struct Codes {
     pub(super) sources: HashMap<Code, SourceId>,
     pub(super) bays: HashMap<Code, BayId>,
     pub(super) devices: HashMap<Code, KnownDevice>,
+    /// What is wired to something, or opens it, by where that stands: it may come later in the file.
+    wired: Vec<(usize, &'static str, Feed)>,
     /// Whether a code that is not there is a fault; not so where the file could not be read whole.
     pub(super) whole: bool,
 }
@@ -28,6 +30,7 @@ impl Codes {
             sources: HashMap::new(),
             bays: HashMap::new(),
             devices: HashMap::new(),
+            wired: Vec::new(),
             whole,
         }
     }
@@ -68,6 +71,52 @@ impl Codes {
         self.known(slot, &code, RecordKind::Device, self.devices.get(&code))
     }
 
+    /// What a slot says that a set is wired to; whether it is there is seen at the end.
+    pub(super) fn feed(&mut self, slot: Slot<'_>) -> Option<Feed> {
+        let feed = slot.parse(Feed::parse)?;
+        self.wired.push((slot.offset, "from", feed.clone()));
+        Some(feed)
+    }
+
+    /// What a slot says that opens; whether it is there is seen at the end.
+    pub(super) fn opening(&mut self, slot: Slot<'_>) -> Option<Opening> {
+        let opening = slot.parse(Opening::parse)?;
+        let Opening { device, set } = opening.clone();
+        let set = set.unwrap_or_default();
+        let named = Feed::Set { device, set };
+        self.wired.push((slot.offset, "opens", named));
+        Some(opening)
+    }
+
+    /// Sees that all that is wired to something, or opens it, names what is there.
+    pub(super) fn see_wiring(&self, sink: &Sink<'_>) {
+        for (offset, field, feed) in self.wired.iter().filter(|_| self.whole) {
+            let fault = match feed {
+                Feed::Source(code) if self.sources.contains_key(code) => None,
+                Feed::Source(code) => Some(no_such(RecordKind::Source, code)),
+                Feed::Set { device, set } => self.no_set(device, set),
+            };
+            if let Some(fault) = fault {
+                sink.fault(*offset, field, fault);
+            }
+        }
+    }
+
+    /// Why a device has no such set; `None` where it has, where it could not be read, and where no
+    /// set is named.
+    fn no_set(&self, device: &Code, set: &str) -> Option<FaultKind> {
+        let Some((_, sets)) = self.devices.get(device) else {
+            return Some(no_such(RecordKind::Device, device));
+        };
+        let sets = sets.as_ref()?;
+        let there = set.is_empty() || sets.iter().any(|known| known.name == set);
+        let expected = || sets.iter().map(|known| known.name.clone()).collect();
+        (!there).then(|| FaultKind::NoSuchSet {
+            found: set.to_owned(),
+            expected: expected(),
+        })
+    }
+
     fn known<'t, T>(
         &self,
         slot: Slot<'_>,
@@ -76,8 +125,7 @@ impl Codes {
         found: Option<&'t T>,
     ) -> Option<&'t T> {
         if found.is_none() && self.whole {
-            let found = code.clone();
-            slot.fault(FaultKind::NoSuch { what, found });
+            slot.fault(no_such(what, code));
         }
         found
     }
@@ -88,4 +136,9 @@ pub(super) fn limit(found: usize, most: usize, what: super::Limit, field: &str, 
     if found > most {
         sink.fault(0, field, FaultKind::TooMany { what, found, most });
     }
+}
+
+fn no_such(what: RecordKind, code: &Code) -> FaultKind {
+    let found = code.clone();
+    FaultKind::NoSuch { what, found }
 }

@@ -18,6 +18,7 @@ const SOURCE: &[&str] = &[
     "supply",
     "highest",
     "isolation",
+    "opens",
     "how",
     "wait",
     "retired",
@@ -44,6 +45,7 @@ pub(super) fn read(top: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Book
     let devices = list(top, "device", DEVICE, |entry| {
         device_reader::device(entry, act, codes)
     });
+    codes.see_wiring(top.sink);
     let tools = list(top, "tool", TOOL, |entry| {
         device_reader::tool(entry, act, codes)
     });
@@ -120,6 +122,7 @@ fn source(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Source> {
     let supply = entry.need("supply").and_then(|slot| slot.coded());
     let highest = entry.text("highest").and_then(|slot| slot.stated());
     let isolation = entry.need("isolation").and_then(|slot| slot.coded());
+    let opens = entry.text("opens").and_then(|slot| codes.opening(slot));
     let wait = entry.table("wait", WAIT).and_then(wait);
     let retired = entry.flag("retired");
     let how = entry.words("how");
@@ -133,6 +136,7 @@ fn source(entry: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Source> {
         supply: supply?,
         highest,
         isolation: isolation?,
+        opens,
         how,
         wait,
         retired,

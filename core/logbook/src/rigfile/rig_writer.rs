@@ -3,7 +3,7 @@
 use super::FORMAT;
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{BayId, SourceId};
-use baywalk_domain::rig::{Bay, Book, Code, ConductorSet, Device, Source, Tool, Wait};
+use baywalk_domain::rig::{Bay, Book, Code, ConductorSet, Device, Opening, Source, Tool, Wait};
 
 /// Lines of TOML; what is empty or false is left out, as the reader takes it.
 #[derive(Default)]
@@ -83,6 +83,8 @@ fn source(lines: &mut Lines, source: &Source) {
     let highest = source.highest.as_ref();
     lines.text("highest", &highest.map_or_else(String::new, |v| v.pair()));
     lines.coded("isolation", source.isolation);
+    let opens = source.opens.as_ref();
+    lines.text("opens", &opens.map_or_else(String::new, Opening::text));
     lines.text("how", &source.how);
     if let Some(Wait { minutes, basis }) = &source.wait {
         let basis = quoted(basis);
@@ -129,7 +131,12 @@ fn bay_code(book: &Book, id: BayId) -> &str {
 
 fn set(set: &ConductorSet) -> String {
     let (name, system) = (quoted(&set.name), quoted(set.system.code()));
-    format!("{{ name = {name}, system = {system} }}")
+    if set.from.is_empty() {
+        return format!("{{ name = {name}, system = {system} }}");
+    }
+    let from: Vec<String> = set.from.iter().map(|feed| quoted(&feed.text())).collect();
+    let from = from.join(", ");
+    format!("{{ name = {name}, system = {system}, from = [{from}] }}")
 }
 
 fn tool(lines: &mut Lines, tool: &Tool) {

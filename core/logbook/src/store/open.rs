@@ -70,6 +70,7 @@ fn connect(path: &Path) -> Result<Connection, StoreFault> {
         create(&mut conn)?;
     } else {
         same_schema(&conn)?;
+        raise(&conn)?;
     }
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     Ok(conn)
@@ -102,6 +103,15 @@ fn create(conn: &mut Connection) -> Result<(), StoreFault> {
     tx.commit()?;
     // The marks stand in the file itself from now on, not in its log alone.
     conn.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()))?;
+    Ok(())
+}
+
+/// Marks an older store as one that may hold what this version writes.
+fn raise(conn: &Connection) -> Result<(), StoreFault> {
+    let found: u32 = conn.query_row("PRAGMA user_version", [], |row| row.get(0))?;
+    if found < VERSION {
+        conn.pragma_update(None, "user_version", VERSION)?;
+    }
     Ok(())
 }
 

@@ -1,15 +1,17 @@
 //! A device, its sets of conductors, and the pairs that are read.
 
-use super::shape::record;
+use super::shape::{is_plain, record};
 use super::{Text, Word};
 use baywalk_domain::ids::{BayId, DeviceId};
-use baywalk_domain::rig::{self, Code, Conductor, DeviceKind, SetSystem, SupplyKind};
+use baywalk_domain::rig::{self, Code, Conductor, DeviceKind, Feed, SetSystem, SupplyKind};
 
 record! {
     /// A group of conductors that arrives together.
     ConductorSet = rig::ConductorSet {
         name: String,
         system: Word<SetSystem>,
+        #[serde(default, skip_serializing_if = "is_plain")]
+        from: Vec<Text<Feed>>,
     }
 }
 

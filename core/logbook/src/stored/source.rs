@@ -1,9 +1,9 @@
 //! A source.
 
-use super::shape::record;
+use super::shape::{is_plain, record};
 use super::{Quantity, Text, Word};
 use baywalk_domain::ids::SourceId;
-use baywalk_domain::rig::{self, Code, Isolation, Presence, SourceKind, SupplyKind};
+use baywalk_domain::rig::{self, Code, Isolation, Opening, Presence, SourceKind, SupplyKind};
 use baywalk_domain::units::VoltageUnit;
 
 record! {
@@ -25,6 +25,8 @@ record! {
         supply: Word<SupplyKind>,
         highest: Option<Quantity<VoltageUnit>>,
         isolation: Word<Isolation>,
+        #[serde(default, skip_serializing_if = "is_plain")]
+        opens: Option<Text<Opening>>,
         how: String,
         wait: Option<Wait>,
         retired: bool,

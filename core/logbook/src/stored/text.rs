@@ -4,7 +4,7 @@ use super::{Shape, ShapeCause, ShapeFault};
 use baywalk_domain::ids::{
     ActId, BayId, DeviceId, FindingId, PointId, RigId, SourceId, ToolId, WalkId,
 };
-use baywalk_domain::rig::{Code, Thread, WireSize};
+use baywalk_domain::rig::{Code, Feed, Opening, Thread, WireSize};
 use baywalk_domain::units::StatedLength;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -109,6 +109,26 @@ impl Texted for Code {
     }
     fn read(text: &str) -> Result<Self, ShapeCause> {
         Ok(Self::parse(text)?)
+    }
+}
+
+impl Texted for Feed {
+    const NAME: &'static str = "feed";
+    fn write(&self) -> String {
+        self.text()
+    }
+    fn read(text: &str) -> Result<Self, ShapeCause> {
+        Self::parse(text).map_err(|_| form(text, "source such as S1 or set such as FTS/shore in"))
+    }
+}
+
+impl Texted for Opening {
+    const NAME: &'static str = "opening";
+    fn write(&self) -> String {
+        self.text()
+    }
+    fn read(text: &str) -> Result<Self, ShapeCause> {
+        Self::parse(text).map_err(|_| form(text, "device such as EDS or set such as EPV/array one"))
     }
 }
 

@@ -4,8 +4,8 @@ use crate::tried::act;
 use crate::values::{name, one, stated, terminal, text};
 use baywalk_domain::ids::{BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::rig::{
-    Bay, Book, Code, ConductorSet, Device, Point, PointKind, Rig, Source, Station, Tool, Wait,
-    YearlyRule,
+    Bay, Book, Code, ConductorSet, Device, Feed, Opening, Point, PointKind, Rig, Source, Station,
+    Tool, Wait, YearlyRule,
 };
 use baywalk_domain::units::Stated;
 use proptest::collection::vec;
@@ -45,6 +45,7 @@ fn sources() -> impl Strategy<Value = Vec<Source>> {
                 supply: kinds.2,
                 highest,
                 isolation: kinds.3,
+                opens: None,
                 how,
                 wait,
                 retired,
@@ -96,6 +97,7 @@ fn devices(sources: Vec<Source>, bays: Vec<Bay>) -> impl Strategy<Value = Vec<De
             let set = |(number, (name, system))| ConductorSet {
                 name: format!("{name}{number}"),
                 system,
+                from: Vec::new(),
             };
             Device {
                 id: DeviceId::made_by(act(), &format!("device:{code}")),
@@ -225,12 +227,55 @@ pub(crate) fn book() -> impl Strategy<Value = Book> {
             points(devices),
         )
     });
-    (rig(), pointed, tools()).prop_map(|(rig, (sources, bays, devices, points), tools)| Book {
-        rig,
-        sources,
-        bays,
-        devices,
-        points,
-        tools,
-    })
+    let wires = vec(any::<(u8, u8)>(), 0..6);
+    (rig(), pointed, tools(), wires).prop_map(
+        |(rig, (sources, bays, devices, points), tools, wires)| {
+            let book = Book {
+                rig,
+                sources,
+                bays,
+                devices,
+                points,
+                tools,
+            };
+            wired(book, &wires)
+        },
+    )
+}
+
+/// Wires some sets of a book to its sources and sets, and lets a source open a device.
+fn wired(mut book: Book, wires: &[(u8, u8)]) -> Book {
+    let sources = book
+        .sources
+        .iter()
+        .map(|source| Feed::Source(source.code.clone()));
+    let set = |device: &Device, set: &ConductorSet| Feed::Set {
+        device: device.code.clone(),
+        set: set.name.clone(),
+    };
+    let sets = book.devices.iter();
+    let sets = sets.flat_map(|device| device.sets.iter().map(move |one| set(device, one)));
+    let feeds: Vec<Feed> = sources.chain(sets).collect();
+    for (at, to) in wires
+        .iter()
+        .map(|(at, to)| (usize::from(*at), usize::from(*to)))
+    {
+        let mut sets: Vec<&mut ConductorSet> = book
+            .devices
+            .iter_mut()
+            .flat_map(|device| &mut device.sets)
+            .collect();
+        let count = sets.len();
+        if let Some(set) = sets.get_mut(at % count.max(1)) {
+            set.from.push(feeds[to % feeds.len()].clone());
+        }
+    }
+    let opening = book.devices.first().map(|device| Opening {
+        device: device.code.clone(),
+        set: device.sets.first().map(|set| set.name.clone()),
+    });
+    if let Some(source) = book.sources.first_mut() {
+        source.opens = opening.filter(|_| wires.len() % 2 == 1);
+    }
+    book
 }

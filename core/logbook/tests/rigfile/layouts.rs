@@ -1,8 +1,10 @@
 //! The layouts that come with the tool are sound and hold what their class of vehicle has.
 
 use crate::tried::{act, texts};
+use baywalk_domain::isolation::Wiring;
 use baywalk_domain::rig::{
-    Book, DeviceKind, FasteningKind, LookKind, PointKind, Presence, SourceKind, Terminal,
+    Book, DeviceKind, FasteningKind, Isolation, LookKind, PointKind, Presence, SetSystem,
+    SourceKind, Terminal,
 };
 use baywalk_logbook::rigfile::{layouts, write};
 use std::collections::HashSet;
@@ -100,11 +102,8 @@ fn the_transfer_switch_is_reached_by_shore_generator_and_portable_units_alone() 
             .count(),
         14
     );
-    let feeds = &book.bay(switch.bay).unwrap().fed_by;
-    let kinds: Vec<SourceKind> = feeds
-        .iter()
-        .map(|id| book.source(*id).unwrap().kind)
-        .collect();
+    let feeds = Wiring::of(&book).feeding().bay(switch.bay).into_iter();
+    let kinds: Vec<SourceKind> = feeds.map(|id| book.source(id).unwrap().kind).collect();
     assert_eq!(
         kinds,
         [
@@ -138,33 +137,93 @@ fn the_sample_motorhome_offers_each_way_of_checking() {
 }
 
 #[test]
-fn a_point_of_every_bay_lies_behind_each_source_that_no_switch_keeps_away() {
+fn every_set_of_a_layout_is_wired_and_something_feeds_every_bay_with_a_point() {
     for layout in layouts() {
         let book = layout.book(act()).unwrap();
+        let reach = Wiring::of(&book).feeding();
         for device in &book.devices {
-            let bay = book.bay(device.bay).unwrap();
-            for code in &device.unswitched {
-                let source = book
-                    .sources
-                    .iter()
-                    .find(|source| source.code == *code)
-                    .unwrap();
-                let of = format!("{} {} {code}", layout.code, device.code);
-                assert!(bay.fed_by.contains(&source.id), "{of}");
+            for set in device
+                .sets
+                .iter()
+                .filter(|set| set.system != SetSystem::Bond)
+            {
+                let of = format!("{} {}/{}", layout.code, device.code, set.name);
+                assert!(!set.from.is_empty(), "{of} is not wired");
+                assert!(
+                    !reach.set(device.id, &set.name).is_empty(),
+                    "{of} is fed by nothing"
+                );
             }
         }
         for bay in &book.bays {
-            assert!(!bay.fed_by.is_empty(), "{} {}", layout.code, bay.code);
-            assert!(
-                !book.points_of(bay.id).is_empty(),
-                "{} {}",
-                layout.code,
-                bay.code
-            );
+            let of = format!("{} {}", layout.code, bay.code);
+            assert!(!reach.bay(bay.id).is_empty(), "{of}");
+            assert!(!book.points_of(bay.id).is_empty(), "{of}");
         }
     }
 }
 
+#[test]
+fn what_stays_live_in_the_sample_is_the_posts_the_array_sides_and_nothing_else() {
+    let book = book("sample-motorhome");
+    let staying = Wiring::of(&book).staying();
+    let mut live: Vec<String> = book
+        .devices
+        .iter()
+        .flat_map(|device| device.sets.iter().map(move |set| (device, set)))
+        .filter(|(device, set)| !staying.set(device.id, &set.name).is_empty())
+        .map(|(device, set)| format!("{}/{}", device.code, set.name))
+        .collect();
+    live.sort();
+    let expected = [
+        "ABT/posts",
+        "DJB/array one",
+        "DJB/array two",
+        "EBB/posts",
+        "EPV/array one",
+        "EPV/array two",
+    ];
+    assert_eq!(live, expected);
+}
+
+#[test]
+fn a_switch_that_opens_alone_leaves_what_is_wired_around_it() {
+    let mut book = book("sample-motorhome");
+    for source in &mut book.sources {
+        if source.code.as_str() == "S8" {
+            source.isolation = Isolation::Switch;
+        }
+    }
+    let staying = Wiring::of(&book).staying();
+    let bank = book
+        .sources
+        .iter()
+        .find(|source| source.code.as_str() == "S8")
+        .unwrap()
+        .id;
+    let around: Vec<String> = staying
+        .sets_of(bank)
+        .into_iter()
+        .map(|(device, set)| format!("{}/{set}", book.device(device).unwrap().code))
+        .collect();
+    for wired in [
+        "JLP/supply",
+        "CGN/start",
+        "EC1/battery",
+        "EC2/battery",
+        "EDS/bank",
+    ] {
+        assert!(
+            around.iter().any(|name| name == wired),
+            "{wired}: {around:?}"
+        );
+    }
+    assert!(
+        !around
+            .iter()
+            .any(|name| name == "EBP/house" || name == "LWP/supply")
+    );
+}
 #[test]
 fn points_of_circuits_belong_to_a_set_that_is_proved_dead() {
     for layout in layouts() {

@@ -3,6 +3,7 @@
 use crate::rehearsal::rig::RIG;
 use crate::rehearsal::{
     AC_BAY, BANK, CLAMP, DRIVER, LINE, NEUTRAL, SHORE, SMELL, SWITCH, book, id, torque, volts,
+    wired_book,
 };
 use baywalk_domain::due::DueReason;
 use baywalk_domain::finding::{About, Decision, FindingKind, FollowUp, Raised};
@@ -80,13 +81,15 @@ fn entry(n: u64, act: Act, shown: Shown) -> Entry {
     }
 }
 
-/// One entry of each kind, in the order in which they were frozen.
-pub(crate) fn expected() -> Vec<Entry> {
-    let mut entries: Vec<Entry> = (1..)
-        .zip(outside().into_iter().chain(proving()).chain(judging()))
-        .map(|(n, (act, shown))| entry(n, act, shown))
+/// One entry of each kind and version, in the order in which they were frozen.
+pub(crate) fn expected() -> Vec<(u32, Entry)> {
+    let first = outside().into_iter().chain(proving()).chain(judging());
+    let first = first.map(|(act, shown)| (1, act, shown));
+    let mut entries: Vec<(u32, Entry)> = (1..)
+        .zip(first.chain(later()))
+        .map(|(n, (version, act, shown))| (version, entry(n, act, shown)))
         .collect();
-    for entry in &mut entries {
+    for (_, entry) in &mut entries {
         match entry.act {
             Act::Book(_) => entry.walk = None,
             Act::Odometer(_) => entry.flags.clock_back = true,
@@ -277,4 +280,13 @@ fn judging() -> Vec<(Act, Shown)> {
             counted: Counted::ALL,
         }),
     ]
+}
+
+/// What came in with later versions of a kind.
+fn later() -> Vec<(u32, Act, Shown)> {
+    let plain = |version, act| (version, act, Shown::default());
+    vec![plain(
+        2,
+        Act::Book(BookChange::Whole(Box::new(wired_book()))),
+    )]
 }

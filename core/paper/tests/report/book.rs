@@ -74,6 +74,7 @@ fn sources(pen: Pen) -> Vec<Source> {
         supply,
         highest: None,
         isolation: Isolation::Unplug,
+        opens: None,
         how: pen("cord in the locked box"),
         wait: Some(Wait {
             minutes: 5,
@@ -130,6 +131,7 @@ fn device(pen: Pen, id: DeviceId, word: &str, bay: BayId, system: SetSystem) -> 
         sets: vec![ConductorSet {
             name: pen("feed"),
             system,
+            from: Vec::new(),
         }],
         unswitched: Vec::new(),
         retired: false,

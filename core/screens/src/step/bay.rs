@@ -5,6 +5,7 @@ use crate::Problem;
 use crate::card::{Card, Key};
 use crate::here::Here;
 use baywalk_domain::ids::BayId;
+use baywalk_domain::isolation::Wiring;
 use baywalk_domain::walk::{Act, Counted};
 
 pub(super) fn open(here: &Here<'_>, id: BayId) -> Result<Card, Problem> {
@@ -22,10 +23,9 @@ pub(super) fn open(here: &Here<'_>, id: BayId) -> Result<Card, Problem> {
             ("minutes", bay.open_minutes.into()),
         ],
     ));
-    let fed: Vec<String> = bay
-        .fed_by
-        .iter()
-        .map(|source| words.source_name(*source, &here.book))
+    let fed = Wiring::of(&here.book).feeding().bay(id).into_iter();
+    let fed: Vec<String> = fed
+        .map(|source| words.source_name(source, &here.book))
         .collect();
     if !fed.is_empty() {
         card.lines

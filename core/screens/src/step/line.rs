@@ -3,6 +3,7 @@
 use crate::card::{Line, LineState};
 use crate::here::Here;
 use baywalk_domain::ids::BayId;
+use baywalk_domain::isolation::Wiring;
 use baywalk_domain::rig::{Bay, Device};
 use baywalk_domain::walk::{BayStage, Phase};
 
@@ -68,7 +69,8 @@ impl Here<'_> {
     ///
     /// The end of a wait unlocks nothing. After a start anew of the machine it runs from that start.
     pub(crate) fn hands_off(&self, bay: &Bay) -> Option<String> {
-        let left = bay.fed_by.iter().filter_map(|source| {
+        let fed = Wiring::of(&self.book).feeding().bay(bay.id);
+        let left = fed.iter().filter_map(|source| {
             let wait = self.book.source(*source)?.wait.as_ref()?;
             let away = self.walk.away_at.get(source)?;
             let boot = &self.now.boot;

@@ -42,6 +42,7 @@ pub(crate) fn book() -> Book {
         supply: SupplyKind::Ac,
         highest: None,
         isolation: Isolation::Unplug,
+        opens: None,
         how: String::new(),
         wait: None,
         retired: false,

@@ -43,3 +43,5 @@ fault-quantity-angle = an angle
 fault-quantity-temperature = a temperature
 fault-terminal-range-reversed = The range of sizes begins above where it ends. Write the thinner conductor first, such as 14 AWG to 6 AWG.
 fault-tool-scale = { $code }: range and step of a tool are in one unit, and the range begins with the least. Write all three in the tool's own unit.
+fault-not-wired = { $code } is wired to { $to }, which is not in the book. Add that first, or name another.
+fault-feed = “{ $found }” names no set of a device. Expected is a source such as S1, or a set such as FTS/shore in.

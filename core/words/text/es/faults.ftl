@@ -43,3 +43,5 @@ fault-quantity-angle = un ángulo
 fault-quantity-temperature = una temperatura
 fault-terminal-range-reversed = El rango de calibres empieza por encima de donde termina. Escriba primero el conductor más delgado, como 14 AWG to 6 AWG.
 fault-tool-scale = { $code }: el rango y el paso de una herramienta van en una sola unidad, y el rango empieza por lo menor. Escriba los tres en la unidad propia de la herramienta.
+fault-not-wired = { $code } está conectado a { $to }, que no está en el libro. Agréguelo antes, o nombre otro.
+fault-feed = “{ $found }” no nombra ningún grupo de un dispositivo. Se espera una fuente como S1, o un grupo como FTS/shore in.

@@ -2,7 +2,8 @@
 
 use super::Deciding;
 use crate::ids::BayId;
-use crate::rig::SupplyKind;
+use crate::isolation::Passing;
+use crate::rig::{Source, SupplyKind};
 use crate::walk::{Away, BayStage, Counted, Phase, Refusal, Shown, WalkState};
 
 impl Deciding<'_> {
@@ -18,19 +19,17 @@ impl Deciding<'_> {
         if let Some(left) = sources.find(|source| !walk.is_dealt_with(source.id)) {
             return Err(Refusal::SourceNotAway(left.id));
         }
-        let record = book
-            .bay(bay)
+        book.bay(bay)
             .filter(|record| !record.retired)
             .ok_or(Refusal::NotInBook("bay"))?;
         if walk.stage(bay) == BayStage::Open {
             return Err(Refusal::BayOpen(bay));
         }
-        let alive = record.fed_by.iter().copied().find(|source| {
+        let reach = walk.still_live(book, Passing::Failed);
+        let alive = reach.bay(bay).into_iter().find(|source| {
             let stays = matches!(walk.away.get(source), Some(Away::Stays(_)));
-            stays
-                && book
-                    .source(*source)
-                    .is_some_and(|s| s.supply == SupplyKind::Ac)
+            let ac = |source: &Source| source.supply == SupplyKind::Ac;
+            stays && book.source(*source).is_some_and(ac)
         });
         match alive {
             Some(feeding) => Err(Refusal::AliveByChoice { bay, feeding }),

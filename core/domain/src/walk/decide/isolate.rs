@@ -4,7 +4,8 @@ use super::{Deciding, said};
 use crate::coded::Coded;
 use crate::finding::{About, FindingKind};
 use crate::ids::SourceId;
-use crate::rig::{Isolation, Presence, SourceKind};
+use crate::isolation::Wiring;
+use crate::rig::{Isolation, Presence, Source, SourceKind};
 use crate::walk::{Away, ReadyItem, Refusal, Shown, WalkState};
 
 impl WalkState {
@@ -36,9 +37,7 @@ impl Deciding<'_> {
         if walk.away.contains_key(&source) && !walk.restored.contains(&source) {
             return Err(Refusal::SourceDone(source));
         }
-        if record.kind == SourceKind::HouseBattery {
-            self.solar_first(walk)?;
-        }
+        self.solar_first(walk, record)?;
         let mut shown = Shown::default();
         match away {
             Away::Isolated(_) if record.isolation == Isolation::Never => {
@@ -55,14 +54,22 @@ impl Deciding<'_> {
         Ok(shown)
     }
 
-    /// Solar is open, under no load, before the battery leaves it.
-    fn solar_first(&self, walk: &WalkState) -> Result<(), Refusal> {
-        let mut solar = self
-            .book()?
-            .live_sources()
-            .filter(|source| source.kind == SourceKind::Solar);
-        match solar.find(|source| !walk.is_dealt_with(source.id)) {
-            Some(first) => Err(Refusal::SourceFirst(first.id)),
+    /// Solar is open, under no load, before a battery that it reaches leaves it.
+    fn solar_first(&self, walk: &WalkState, record: &Source) -> Result<(), Refusal> {
+        if !matches!(
+            record.kind,
+            SourceKind::HouseBattery | SourceKind::ChassisBattery
+        ) {
+            return Ok(());
+        }
+        let book = self.book()?;
+        let waits = |source: &SourceId| {
+            let solar = |source: &Source| source.kind == SourceKind::Solar;
+            book.source(*source).is_some_and(solar) && !walk.is_dealt_with(*source)
+        };
+        let meeting = Wiring::of(book).feeding().meeting(record.id);
+        match meeting.into_iter().find(waits) {
+            Some(first) => Err(Refusal::SourceFirst(first)),
             None => Ok(()),
         }
     }

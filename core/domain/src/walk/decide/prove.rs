@@ -1,11 +1,14 @@
 //! The dead proof, and the knowing exception.
 
 use super::{Deciding, gate, said};
-use crate::ids::{BayId, DeviceId};
-use crate::isolation::{EXCEPTION_BELOW, MeterKind, checks_of, is_dead, is_known_live};
-use crate::rig::{Check, Device, SetSystem, SupplyKind};
+use crate::ids::{BayId, DeviceId, SourceId};
+use crate::isolation::{
+    EXCEPTION_BELOW, MeterKind, Passing, Wiring, checks_of, is_dead, is_known_live,
+};
+use crate::rig::{Check, Device, SetSystem, Source, SupplyKind};
 use crate::units::{Stated, VoltageUnit};
-use crate::walk::{Away, NoException, ReadyAnswer, ReadyItem, Refusal, Shown, WalkState};
+use crate::walk::{NoException, ReadyAnswer, ReadyItem, Refusal, Shown, WalkState};
+use std::collections::BTreeSet;
 
 impl Deciding<'_> {
     pub(super) fn known_live(
@@ -63,12 +66,18 @@ impl Deciding<'_> {
         })
     }
 
-    /// The sources that could still feed a device: those that are not surely away first.
-    fn suspects(&self, walk: &WalkState, device: &Device) -> Vec<crate::ids::SourceId> {
-        let bay = self.context.book.and_then(|book| book.bay(device.bay));
-        let mut fed = bay.map(|bay| bay.fed_by.clone()).unwrap_or_default();
-        fed.sort_by_key(|source| matches!(walk.away.get(source), Some(Away::Isolated(_))));
-        fed
+    /// The sources that could still feed a device, the likeliest first: those that still reach it,
+    /// those that would where something failed, then those that are isolated and feed its bay.
+    fn suspects(&self, walk: &WalkState, device: &Device) -> Vec<SourceId> {
+        let Some(book) = self.context.book else {
+            return Vec::new();
+        };
+        let mut suspects = walk.still_live(book, Passing::AsBuilt).device(device.id);
+        suspects.extend(walk.still_live(book, Passing::Failed).bay(device.bay));
+        suspects.extend(Wiring::of(book).feeding().bay(device.bay));
+        let mut seen = BTreeSet::new();
+        suspects.retain(|source| seen.insert(*source));
+        suspects
     }
 
     pub(super) fn except(
@@ -85,19 +94,18 @@ impl Deciding<'_> {
         if set.system != SetSystem::Dc {
             return Err(Refusal::NoException(NoException::Ac));
         }
-        if device.unswitched.is_empty() {
+        let book = self.book()?;
+        let name = set.name.as_str();
+        if Wiring::of(book).staying().set(device.id, name).is_empty() {
             return Err(Refusal::NoException(NoException::Switch));
         }
-        let book = self.book()?;
-        let bay = book.bay(device.bay).ok_or(Refusal::NotInBook("bay"))?;
-        let reach = |source: &&crate::rig::Source| {
-            let named = bay.fed_by.contains(&source.id) || device.unswitched.contains(&source.code);
-            named && source.supply == SupplyKind::Dc
-        };
-        for source in book.live_sources().filter(reach) {
-            let away = matches!(walk.away.get(&source.id), Some(Away::Isolated(_)));
+        let reach = walk.still_live(book, Passing::Failed);
+        let live = |source: &&Source| reach.set(device.id, name).contains(&source.id);
+        for source in book.live_sources().filter(live) {
+            if source.supply == SupplyKind::Ac {
+                return Err(Refusal::NoException(NoException::Ac));
+            }
             match &source.highest {
-                _ if away && !device.unswitched.contains(&source.code) => {}
                 None => return Err(Refusal::NoException(NoException::NotNoted)),
                 Some(highest) if highest.quantity().volts().abs() >= EXCEPTION_BELOW => {
                     return Err(Refusal::NoException(NoException::TooHigh));

@@ -3,6 +3,7 @@
 use super::{Deciding, at_phase, said};
 use crate::finding::{About, FindingKind};
 use crate::ids::SourceId;
+use crate::isolation::Wiring;
 use crate::rig::{Source, SourceKind, SupplyKind};
 use crate::supply::{Verdict, steps_of};
 use crate::walk::{Phase, Refusal, Shown, WalkState};
@@ -69,10 +70,12 @@ impl Deciding<'_> {
         if battery(record.kind) {
             return Ok(());
         }
+        let book = self.book()?;
         let ac = record.supply == SupplyKind::Ac;
-        let first = self.book()?.live_sources().find(|source| {
-            let before = battery(source.kind) && (ac || record.kind == SourceKind::Solar);
-            before && walk.waits_for_power(source.id)
+        let meeting = Wiring::of(book).feeding().meeting(record.id);
+        let first = book.live_sources().find(|source| {
+            let charged = record.kind == SourceKind::Solar && meeting.contains(&source.id);
+            battery(source.kind) && (ac || charged) && walk.waits_for_power(source.id)
         });
         first.map_or(Ok(()), |source| Err(Refusal::SourceFirst(source.id)))
     }
