@@ -42,12 +42,14 @@ pub(super) fn written(book: &Book, act: &Act) -> Value {
             bay,
             supply,
             place,
+            meter,
             volts,
-            ..
         } => json!({
             "bay": code(&book.bay(*bay).unwrap().code),
             "supply": supply.code(),
             "place": place,
+            "with": meter.name,
+            "category": meter.category.code(),
             "volts": pair(volts),
         }),
         Act::Read {

@@ -2,7 +2,7 @@
 
 use super::{Recorder, line, scene};
 use baywalk_domain::ids::ToolId;
-use baywalk_domain::isolation::MeterKind;
+use baywalk_domain::isolation::{Meter, MeterCategory};
 use baywalk_domain::rig::{Isolation, Point, PointKind, Presence, SourceKind, SupplyKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep};
 use baywalk_domain::units::{Stated, TorqueUnit, VoltageUnit};
@@ -43,7 +43,7 @@ impl Recorder {
                     bay: *bay,
                     supply: *supply,
                     place: place.to_owned(),
-                    meter: MeterKind::Contact,
+                    meter: Meter::contact("yellow meter, 600 V", MeterCategory::Three),
                     volts: Stated::parse(volts, VoltageUnit::Volts).unwrap(),
                 };
                 self.act(act, 12);

@@ -27,6 +27,7 @@ impl Words {
             | Refusal::NotPaused
             | Refusal::NoSources
             | Refusal::Proximity
+            | Refusal::NameMeter
             | Refusal::NoMeter
             | Refusal::NoSuchPair
             | Refusal::NoTool
@@ -58,6 +59,7 @@ impl Words {
             | Refusal::CantLeaveSo(_)
             | Refusal::WaitsForLeft(_) => self.point_refusal(refusal, book),
             Refusal::NotKnownLive(_)
+            | Refusal::MeterCategory(_)
             | Refusal::NoProof(_)
             | Refusal::NoException(_)
             | Refusal::ReadingFirst(_)
@@ -78,6 +80,7 @@ impl Words {
             Refusal::NotPaused => "refusal-not-paused",
             Refusal::NoSources => "refusal-no-sources",
             Refusal::Proximity => "refusal-proximity",
+            Refusal::NameMeter => "refusal-name-meter",
             Refusal::NoMeter => "refusal-no-meter",
             Refusal::NoSuchPair => "refusal-no-such-pair",
             Refusal::NoTool => "refusal-no-tool",
@@ -219,6 +222,10 @@ impl Words {
                     ("supply", self.code(*supply).into()),
                 ];
                 self.fill("refusal-not-known-live", &args)
+            }
+            Refusal::MeterCategory(found) => {
+                let args = [("found", self.code(*found).into())];
+                self.fill("refusal-meter-category", &args)
             }
             Refusal::NoProof(supply) => {
                 self.fill("refusal-no-proof", &[("supply", self.code(*supply).into())])

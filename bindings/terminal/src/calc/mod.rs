@@ -24,6 +24,7 @@ calculations! {
     bolt,
     due,
     heat_rise,
+    isolation,
     joint,
     service,
     tool_setting,

@@ -6,7 +6,7 @@ use super::{about, bring};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{Finding, FollowUp};
 use baywalk_domain::ids::{ActId, PointId};
-use baywalk_domain::isolation::MeterKind;
+use baywalk_domain::isolation::{Meter, MeterCategory, MeterKind};
 use baywalk_domain::rig::{Book, Check};
 use baywalk_domain::supply::{Measured, Reading};
 use baywalk_domain::units::Stated;
@@ -125,14 +125,22 @@ impl Written {
                 supply,
                 place,
                 meter,
+                with,
+                category,
                 volts,
             } => Act::KnownLive {
                 bay: bring::bay(book, bay)?,
                 supply: Coded::from_code(supply)?,
                 place: place.clone(),
-                meter: meter
-                    .as_deref()
-                    .map_or(Ok(MeterKind::Contact), Coded::from_code)?,
+                meter: Meter {
+                    kind: meter
+                        .as_deref()
+                        .map_or(Ok(MeterKind::Contact), Coded::from_code)?,
+                    name: with.clone(),
+                    category: category
+                        .as_deref()
+                        .map_or(Ok(MeterCategory::NotNoted), Coded::from_code)?,
+                },
                 volts: Stated::parse_pair(volts)?,
             },
             Self::Read { device, volts, .. } => Act::Read {

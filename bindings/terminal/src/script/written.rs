@@ -53,6 +53,9 @@ pub(super) enum Written {
         supply: String,
         place: String,
         meter: Option<String>,
+        #[serde(default)]
+        with: String,
+        category: Option<String>,
         volts: String,
     },
     Read {

@@ -1,20 +1,11 @@
 //! A dead proof: known live, the conductors in question, known live again.
 
+use super::Meter;
 use crate::coded::coded;
 use crate::ids::DeviceId;
 use crate::moment::Moment;
 use crate::rig::{Check, SupplyKind};
 use crate::units::{Stated, VoltageUnit};
-
-coded! {
-    /// What was used to read.
-    MeterKind as "meter" {
-        /// A meter whose probes touch the conductor.
-        Contact = "contact",
-        /// A tester that only comes near; it proves nothing.
-        Proximity = "proximity",
-    }
-}
 
 coded! {
     /// Why earlier proofs no longer count.
@@ -31,6 +22,8 @@ coded! {
         FoundLive = "found_live",
         /// A source or a proof was struck or changed.
         Isolation = "isolation",
+        /// Another meter was taken in the middle of it.
+        OtherMeter = "other_meter",
     }
 }
 
@@ -39,6 +32,8 @@ coded! {
 pub struct KnownLive {
     /// The source that was read, such as "supply outlet".
     pub place: String,
+    /// What it was read with.
+    pub meter: Meter,
     /// The reading.
     pub volts: Stated<VoltageUnit>,
     /// When.

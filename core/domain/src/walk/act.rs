@@ -3,7 +3,7 @@
 use super::{AsFound, AsLeft, Damage, ReadyAnswer, ReadyItem, Seen};
 use crate::finding::{About, FollowUp};
 use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
-use crate::isolation::MeterKind;
+use crate::isolation::Meter;
 use crate::rig::{BookChange, Check, SupplyKind};
 use crate::supply::Reading;
 use crate::units::{DistanceUnit, Stated, TorqueUnit, VoltageUnit};
@@ -110,7 +110,7 @@ pub enum Act {
         /// The source that was read.
         place: String,
         /// What with.
-        meter: MeterKind,
+        meter: Meter,
         /// The reading.
         volts: Stated<VoltageUnit>,
     },

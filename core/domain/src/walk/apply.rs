@@ -145,11 +145,12 @@ impl WalkState {
                 bay,
                 supply,
                 place,
+                meter,
                 volts,
-                ..
             } => {
                 let known = KnownLive {
                     place: place.clone(),
+                    meter: meter.clone(),
                     volts: volts.clone(),
                     at: entry.at.clone(),
                 };
@@ -235,8 +236,18 @@ impl WalkState {
 }
 
 impl BayWork {
-    /// Ends the proof that runs, or begins one; where no pair was read yet, it begins anew.
+    /// Ends the proof that runs, or begins one; where no pair was read yet, or another meter was
+    /// taken, it begins anew.
     fn known_live(&mut self, supply: SupplyKind, known: KnownLive) {
+        let other =
+            |proof: &&mut Proof| proof.before.meter != known.meter && !proof.reads.is_empty();
+        let mut running = self
+            .proofs
+            .iter_mut()
+            .filter(|proof| proof.supply == supply && proof.is_running());
+        if let Some(proof) = running.find(other) {
+            proof.lapsed = Some(Lapse::OtherMeter);
+        }
         let runs = |proof: &&mut Proof| proof.supply == supply && proof.is_running();
         match self.proofs.iter_mut().find(runs) {
             Some(proof) if proof.reads.is_empty() => proof.before = known,

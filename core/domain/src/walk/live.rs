@@ -1,8 +1,8 @@
-//! What may still be live, as the sources were dealt with.
+//! What may still be live, as the sources were dealt with, and what it is read with.
 
 use super::{Away, WalkState};
 use crate::ids::SourceId;
-use crate::isolation::{Passing, Reach, Wiring};
+use crate::isolation::{Meter, Passing, Reach, Wiring};
 use crate::rig::Book;
 
 impl WalkState {
@@ -17,5 +17,15 @@ impl WalkState {
     #[must_use]
     pub fn is_isolated(&self, source: SourceId) -> bool {
         self.is_dealt_with(source) && matches!(self.away.get(&source), Some(Away::Isolated(_)))
+    }
+
+    /// The meter that was used last in this walk.
+    #[must_use]
+    pub fn meter(&self) -> Option<&Meter> {
+        let proofs = self.bays.values().flat_map(|work| &work.proofs);
+        let known = proofs.flat_map(|proof| std::iter::once(&proof.before).chain(&proof.after));
+        known
+            .max_by_key(|known| known.at.wall)
+            .map(|known| &known.meter)
     }
 }

@@ -3,7 +3,7 @@
 use super::{BayStage, Phase, ReadyItem};
 use crate::finding::FindingKind;
 use crate::ids::{ActId, BayId, DeviceId, PointId, SourceId, ToolId};
-use crate::isolation::Lapse;
+use crate::isolation::{Lapse, MeterCategory};
 use crate::rig::{BookFault, Check, SupplyKind};
 use crate::supply::ReadingStep;
 use crate::torque::Action;
@@ -102,6 +102,12 @@ pub enum Refusal {
     /// A proximity tester proves nothing.
     #[error("a proximity tester proves nothing")]
     Proximity,
+    /// The meter is not named, so that nobody can see that before and after are read with one.
+    #[error("the meter is not named")]
+    NameMeter,
+    /// The meter has no category by which it may prove AC conductors.
+    #[error("a meter of category {0:?} proves no AC conductor dead")]
+    MeterCategory(MeterCategory),
     /// There is no contact meter at hand.
     #[error("no contact meter is at hand")]
     NoMeter,

@@ -5,7 +5,7 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::due::OdometerNote;
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
-use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{Book, Check, SupplyKind};
 use baywalk_domain::torque::Practice;
@@ -139,7 +139,7 @@ impl Walker {
             bay: BayId::new(id(bay)),
             supply,
             place: "supply outlet".to_owned(),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("blue meter", MeterCategory::Three),
             volts: volts(reading),
         })
     }

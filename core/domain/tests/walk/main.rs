@@ -15,3 +15,4 @@ mod proving;
 #[path = "../rehearsal/mod.rs"]
 mod rehearsal;
 mod wild;
+mod wiring;

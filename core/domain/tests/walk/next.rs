@@ -2,7 +2,7 @@
 
 use crate::acts::{driver, good, measure, moved};
 use crate::rehearsal::{Walker, book, torque, volts};
-use baywalk_domain::isolation::MeterKind;
+use baywalk_domain::isolation::{Meter, MeterCategory};
 use baywalk_domain::walk::{
     Act, Angle, AsFound, AsLeft, Away, Counted, Ending, Next, ReadyAnswer, Seen, Test, summary,
 };
@@ -47,7 +47,7 @@ pub(crate) fn obey(walker: &Walker, next: &Next) -> Act {
             bay: *bay,
             supply: *supply,
             place: "outlet".into(),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("blue meter", MeterCategory::Three),
             volts: volts("120"),
         },
         Next::Read { device, check } => Act::Read {

@@ -5,7 +5,7 @@ use crate::rehearsal::{
     AC_BAY, DC_BAY, LINE, SHORE, SMELL, SWITCH, Walker, book, id, torque, volts,
 };
 use baywalk_domain::ids::{DeviceId, SourceId};
-use baywalk_domain::isolation::{Lapse, MeterKind, checks_of};
+use baywalk_domain::isolation::{Lapse, Meter, MeterCategory, MeterKind, checks_of};
 use baywalk_domain::rig::{BookChange, SupplyKind};
 use baywalk_domain::walk::{Act, Needs, Refusal, Seen};
 
@@ -42,7 +42,10 @@ fn the_meter_must_show_it_works_again_and_be_a_contact_meter() {
         bay: bay(AC_BAY),
         supply: SupplyKind::Ac,
         place: "supply outlet".into(),
-        meter: MeterKind::Proximity,
+        meter: Meter {
+            kind: MeterKind::Proximity,
+            ..Meter::contact("pen", MeterCategory::Three)
+        },
         volts: volts("120"),
     };
     assert_eq!(walker.act(pen), Err(Refusal::Proximity));
@@ -180,4 +183,58 @@ fn a_tool_is_used_only_at_the_setting_that_was_said() {
     assert_eq!(walker.act(out), Err(Refusal::NoTool), "beyond its range");
     walker.set_tool("36 lbf.in");
     walker.act(found(LINE, held())).unwrap();
+}
+
+#[test]
+fn a_meter_is_named_and_marked_for_ac() {
+    let mut walker = Walker::new(book());
+    walker.start();
+    walker.isolate();
+    walker.act(Act::Open { bay: bay(AC_BAY) }).unwrap();
+    let live = |supply, name: &str, category| Act::KnownLive {
+        bay: bay(AC_BAY),
+        supply,
+        place: "supply outlet".into(),
+        meter: Meter::contact(name, category),
+        volts: volts("120"),
+    };
+    let named = walker.act(live(SupplyKind::Ac, " ", MeterCategory::Three));
+    assert_eq!(named, Err(Refusal::NameMeter));
+    for category in [MeterCategory::Unmarked, MeterCategory::NotNoted] {
+        let marked = walker.act(live(SupplyKind::Ac, "old meter", category));
+        assert_eq!(marked, Err(Refusal::MeterCategory(category)));
+        walker
+            .act(live(SupplyKind::Dc, "old meter", category))
+            .unwrap();
+    }
+    walker
+        .act(live(SupplyKind::Ac, "blue meter", MeterCategory::Two))
+        .unwrap();
+}
+
+#[test]
+fn another_meter_in_the_middle_begins_the_proof_anew() {
+    let mut walker = Walker::new(book());
+    walker.start();
+    walker.isolate();
+    walker.act(Act::Open { bay: bay(AC_BAY) }).unwrap();
+    for supply in [SupplyKind::Ac, SupplyKind::Dc] {
+        walker.known_live(AC_BAY, supply).unwrap();
+        walker.read_all(SWITCH, supply, "0.2");
+        let other = Act::KnownLive {
+            bay: bay(AC_BAY),
+            supply,
+            place: "supply outlet".into(),
+            meter: Meter::contact("red meter", MeterCategory::Three),
+            volts: volts("120"),
+        };
+        walker.act(other).unwrap();
+    }
+    let Err(Refusal::Locked { needs, .. }) = walker.act(found(LINE, held())) else {
+        panic!("touched with two meters in one proof");
+    };
+    assert!(matches!(needs, Needs::Pairs { left: 12, .. }), "{needs:?}");
+    let walk = walker.state().unwrap();
+    let proofs = &walk.bays[&bay(AC_BAY)].proofs;
+    assert_eq!(proofs[0].lapsed, Some(Lapse::OtherMeter));
 }

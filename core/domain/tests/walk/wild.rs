@@ -8,7 +8,7 @@ use crate::rehearsal::{
 };
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{DeviceId, SourceId};
-use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
 use baywalk_domain::rig::{Check, SupplyKind};
 use baywalk_domain::walk::{Act, AsFound, Away, Counted, Ending, Entry, Next, Scope, Seen};
 use proptest::prelude::*;
@@ -120,7 +120,7 @@ fn wild(walker: &Walker, choice: u8) -> Act {
             bay: bay(AC_BAY),
             supply,
             place: "outlet".to_owned(),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("blue meter", MeterCategory::Three),
             volts: volts("120"),
         },
         10 => Act::Restore { source },

@@ -9,7 +9,7 @@ pub const KINDS: &[(&str, u32)] = &[
     ("ready", 1),
     ("isolate", 1),
     ("open", 1),
-    ("known_live", 1),
+    ("known_live", 2),
     ("read", 1),
     ("except", 1),
     ("set_tool", 1),

@@ -9,7 +9,17 @@ type Upcaster = fn(Value) -> Value;
 const UPCASTERS: &[((&str, u32), Upcaster)] = &[
     // What sets are wired to and what a source opens came in; left out, they are not known.
     (("book", 1), as_it_was),
+    (("known_live", 1), meter_of_its_kind_alone),
 ];
+
+/// Name and category of the meter came in; before, its kind alone was noted.
+fn meter_of_its_kind_alone(mut body: Value) -> Value {
+    if let Some(meter) = body.pointer_mut("/act/known_live/meter") {
+        let kind = meter.take();
+        *meter = serde_json::json!({"kind": kind, "name": "", "category": "not_noted"});
+    }
+    body
+}
 
 /// A body whose older form reads as it is.
 const fn as_it_was(body: Value) -> Value {

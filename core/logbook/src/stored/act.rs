@@ -2,11 +2,10 @@
 
 use super::shape::choice;
 use super::{
-    About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Quantity, Reading,
-    ReadyAnswer, Scope, Seen, Text, Word,
+    About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Meter, Quantity,
+    Reading, ReadyAnswer, Scope, Seen, Text, Word,
 };
 use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
-use baywalk_domain::isolation::MeterKind;
 use baywalk_domain::rig::SupplyKind;
 use baywalk_domain::units::{DistanceUnit, TorqueUnit, VoltageUnit};
 use baywalk_domain::walk::{self, Damage, ReadyItem};
@@ -37,7 +36,7 @@ choice! {
             bay: Text<BayId>,
             supply: Word<SupplyKind>,
             place: String,
-            meter: Word<MeterKind>,
+            meter: Meter,
             volts: Quantity<VoltageUnit>,
         },
         Read { device: Text<DeviceId>, check: Check, volts: Quantity<VoltageUnit> },

@@ -8,7 +8,7 @@ use crate::rehearsal::{
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::About;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
-use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{BookChange, SupplyKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep, steps_of};
@@ -179,7 +179,7 @@ impl Script {
             bay: bay(of),
             supply,
             place: "supply outlet".to_owned(),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("blue meter", MeterCategory::Three),
             volts: volts(reading),
         });
     }

@@ -10,7 +10,7 @@ use baywalk_domain::finding::{About, Decision, FindingKind, FollowUp, Raised};
 use baywalk_domain::ids::{
     ActId, BayId, DeviceId, FindingId, PointId, RigId, SourceId, ToolId, WalkId,
 };
-use baywalk_domain::isolation::{Lapse, MeterKind};
+use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{BookChange, Check, Conductor, SupplyKind};
 use baywalk_domain::supply::{
@@ -150,7 +150,7 @@ fn proving() -> Vec<(Act, Shown)> {
             bay: bay(),
             supply: SupplyKind::Ac,
             place: "supply outlet".to_owned(),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("", MeterCategory::NotNoted),
             volts: volts("121,3"),
         }),
         (
@@ -285,8 +285,15 @@ fn judging() -> Vec<(Act, Shown)> {
 /// What came in with later versions of a kind.
 fn later() -> Vec<(u32, Act, Shown)> {
     let plain = |version, act| (version, act, Shown::default());
-    vec![plain(
-        2,
-        Act::Book(BookChange::Whole(Box::new(wired_book()))),
-    )]
+    let live = Act::KnownLive {
+        bay: bay(),
+        supply: SupplyKind::Ac,
+        place: "supply outlet".to_owned(),
+        meter: Meter::contact("blue meter", MeterCategory::Three),
+        volts: volts("121.3"),
+    };
+    vec![
+        plain(2, Act::Book(BookChange::Whole(Box::new(wired_book())))),
+        plain(2, live),
+    ]
 }

@@ -107,7 +107,12 @@ fn row(view: &View<'_>, name: Cell, bay: &Bay, proof: &Proof) -> Vec<Cell> {
 
 fn known_live(view: &View<'_>, known: &KnownLive, place: Option<String>) -> Cell {
     let volts = Cell::of(view.words.typed(&known.volts));
-    volts.with(place).with([view.time(&known.at)])
+    let meter = &known.meter;
+    let category = view.words.code(meter.category);
+    let with = [("name", meter.name.as_str()), ("category", &category)];
+    let meter =
+        (place.is_some() && !meter.name.is_empty()).then(|| view.fill("report-known-meter", &with));
+    volts.with(place).with(meter).with([view.time(&known.at)])
 }
 
 fn outcome(view: &View<'_>, proof: &Proof, tally: &Tally) -> Cell {

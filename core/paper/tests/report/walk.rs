@@ -6,7 +6,7 @@ use crate::book::{
 };
 use baywalk_domain::finding::{About, FindingKind, Raised};
 use baywalk_domain::ids::{ActId, FindingId, WalkId};
-use baywalk_domain::isolation::{Lapse, MeterKind, checks_of};
+use baywalk_domain::isolation::{Lapse, Meter, MeterCategory, checks_of};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{ServiceKind, SupplyKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep, judge};
@@ -62,7 +62,7 @@ impl Recorder {
             bay,
             supply,
             place: self.text("supply outlet"),
-            meter: MeterKind::Contact,
+            meter: Meter::contact("blue meter", MeterCategory::Three),
             volts: Stated::parse_pair(volts).unwrap(),
         };
         self.act(act);

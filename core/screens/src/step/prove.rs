@@ -4,8 +4,9 @@ use super::{Typed, blank};
 use crate::Problem;
 use crate::card::{Ask, Card, Count, Key};
 use crate::here::Here;
+use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{BayId, DeviceId, PointId};
-use baywalk_domain::isolation::{MeterKind, checks_of};
+use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
 use baywalk_domain::rig::{Check, Point, SupplyKind};
 use baywalk_domain::units::VoltageUnit;
 use baywalk_domain::walk::{Act, AsFound, NotJudgedWhy, PointRecord};
@@ -44,16 +45,44 @@ pub(super) fn known_live(
         words.say("caution-pen-testers"),
         words.say("caution-method"),
     ];
-    card.keys.push(
-        Key::plain("live", words.say("step-live-key"))
-            .asking(Ask::Words {
-                question: words.say("step-live-where"),
-            })
-            .asking(volts(here)),
-    );
+    card.keys.extend(live_keys(here));
+    card.lines.extend(here.walk.meter().map(|meter| {
+        let category = words.code(meter.category);
+        let args = [
+            ("name", meter.name.as_str().into()),
+            ("category", category.into()),
+        ];
+        words.fill("step-live-meter", &args)
+    }));
     let undone = here.first_undone(|point| here.book.bay_of(point) == Some(id));
     look_only(here, &mut card, undone);
     Ok(card)
+}
+
+/// One key reads with the meter that was used last; the other, or the only one, asks which meter.
+fn live_keys(here: &Here<'_>) -> Vec<Key> {
+    let words = here.words;
+    let place = || Ask::Words {
+        question: words.say("step-live-where"),
+    };
+    let marked = MeterCategory::ALL.iter().skip(1);
+    let options = marked.map(|one| (one.code().to_owned(), words.code(*one)));
+    let anew = |key: Key| {
+        let name = words.say("step-live-meter-name");
+        key.asking(place())
+            .asking(volts(here))
+            .asking(Ask::Words { question: name })
+            .asking(Ask::Choice {
+                question: words.say("step-live-meter-category"),
+                options: options.clone().collect(),
+            })
+    };
+    let live = Key::plain("live", words.say("step-live-key"));
+    if here.walk.meter().is_none() {
+        return vec![anew(live)];
+    }
+    let other = Key::plain("live_other", words.say("step-live-other-meter"));
+    vec![live.asking(place()).asking(volts(here)), anew(other)]
 }
 
 /// Offers to look only at a terminal, without a proof: no hand, no tool.
@@ -102,14 +131,16 @@ pub(super) fn known_live_act(
         let found = AsFound::LookedAt { tugged: false };
         return Ok(undone.map(|point| Act::Found { point, found }));
     }
-    if key != "live" {
-        return Ok(None);
-    }
+    let meter = match (key, typed.here.walk.meter()) {
+        ("live", Some(meter)) => meter.clone(),
+        ("live" | "live_other", _) => Meter::contact(&typed.words(2), typed.code(3)?),
+        _ => return Ok(None),
+    };
     Ok(Some(Act::KnownLive {
         bay,
         supply,
         place: typed.words(0),
-        meter: MeterKind::Contact,
+        meter,
         volts: typed.stated(1, VoltageUnit::Volts)?,
     }))
 }

@@ -5,6 +5,7 @@ use crate::Problem;
 use crate::card::{Ask, Card, Count, Key};
 use crate::here::Here;
 use baywalk_domain::ids::SourceId;
+use baywalk_domain::isolation::Wiring;
 use baywalk_domain::rig::{Isolation, Presence, Source, SourceKind, SupplyKind};
 use baywalk_domain::walk::{Act, Away};
 
@@ -42,9 +43,30 @@ pub(super) fn away(here: &Here<'_>, id: SourceId) -> Result<Card, Problem> {
         ];
         card.lines.push(words.fill("step-away-wait", &args));
     }
+    card.lines.extend(wiring(here, id));
     card.cautions = cautions(here, source);
     card.keys = away_keys(here, source);
     Ok(card)
+}
+
+/// Which bays a source reaches, and what of it stays live when it is away.
+fn wiring(here: &Here<'_>, id: SourceId) -> Vec<String> {
+    let (words, book) = (here.words, &here.book);
+    let wiring = Wiring::of(book);
+    let bays = wiring.feeding().bays_of(id).into_iter();
+    let bays: Vec<&str> = bays
+        .filter_map(|bay| Some(book.bay(bay)?.code.as_str()))
+        .collect();
+    let staying = wiring.staying().sets_of(id).into_iter();
+    let staying: Vec<String> = staying
+        .filter_map(|(device, set)| Some(format!("{}/{set}", book.device(device)?.code)))
+        .collect();
+    let told = |key, what, list: String| {
+        (!list.is_empty()).then(|| words.fill(key, &[(what, list.into())]))
+    };
+    let reaches = told("step-away-reaches", "bays", bays.join(", "));
+    let stays = told("step-away-stays-live", "sets", staying.join(", "));
+    reaches.into_iter().chain(stays).collect()
 }
 
 fn away_keys(here: &Here<'_>, source: &Source) -> Vec<Key> {

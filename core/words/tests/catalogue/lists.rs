@@ -44,6 +44,7 @@ lists![
     finding::Urgency,
     isolation::Lapse,
     isolation::MeterKind,
+    isolation::MeterCategory,
     joint::Compared,
     joint::HeatCaution,
     joint::HeatClass,

@@ -4,6 +4,7 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::FindingKind;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::isolation::Lapse;
+use baywalk_domain::isolation::MeterCategory;
 use baywalk_domain::rig::{
     Bay, Book, BookFault, Check, Code, Conductor, Device, DeviceKind, Fastening, FasteningKind,
     Isolation, Point, PointKind, Presence, Rig, RigKind, ServiceKind, Side, Source, SourceKind,
@@ -144,6 +145,7 @@ fn plain() -> Vec<Refusal> {
         Refusal::NoSources,
         Refusal::Proximity,
         Refusal::NoMeter,
+        Refusal::NameMeter,
         Refusal::NoSuchPair,
         Refusal::NoTool,
         Refusal::ToolNotSet(ToolId::new(ID)),
@@ -200,6 +202,9 @@ fn by_lists() -> Vec<Refusal> {
     }
     for supply in SupplyKind::ALL {
         all.extend([Refusal::NotKnownLive(*supply), Refusal::NoProof(*supply)]);
+    }
+    for found in MeterCategory::ALL {
+        all.push(Refusal::MeterCategory(*found));
     }
     for advice in Action::ALL {
         let advice = *advice;

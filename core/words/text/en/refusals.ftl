@@ -68,3 +68,5 @@ refused-no-walk = No walk is open for this rig. Start a walk first.
 refused-not-in-book = That is not in use in this rig's book. Choose one from the list, or add it first.
 
 refusal-tool-not-set = { $tool } is not said to be set to that. Set it, say so, then use it.
+refusal-name-meter = The meter has no name. Type what it is called, so that the report shows that before and after were read with the same one.
+refusal-meter-category = This meter proves no AC conductor dead: { $found }. Expected is a contact meter marked CAT II, III or IV for the voltage (our rule); one without may burst on a fault. Without one, look only.

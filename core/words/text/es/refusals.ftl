@@ -68,3 +68,5 @@ refused-no-walk = No hay un recorrido abierto para este vehículo. Empiece uno p
 refused-not-in-book = Eso no está en uso en el libro del vehículo. Elija de la lista, o agréguelo primero.
 
 refusal-tool-not-set = No consta que { $tool } esté ajustada a ese valor. Ajústela, indíquelo y luego úsela.
+refusal-name-meter = El medidor no tiene nombre. Escriba cómo se llama, para que el informe muestre que antes y después se leyó con el mismo.
+refusal-meter-category = Este medidor no prueba que un conductor de CA está sin tensión: { $found }. Se espera un medidor de contacto marcado CAT II, III o IV para la tensión (regla nuestra); uno sin marca puede estallar en una falla. Sin él, solo mire.

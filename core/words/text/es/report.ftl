@@ -260,3 +260,4 @@ report-verify-how = Verifique la bitácora de la que salió esto. La entrada con
 report-verify-proves = Cada entrada se resume con la anterior (SHA-256 sobre JSON RFC 8785): una entrada cambiada, quitada o puesta desde entonces da otra huella.
 report-verify-not = No prueba que una nota sea verdad, quién la hizo ni que el reloj estuviera bien. Quien tenga el archivo puede hacer una cadena nueva; solo una huella guardada en otra parte, como en esta página, lo muestra.
 report-verify-photos = Una foto es la nombrada aquí cuando el SHA-256 de su archivo es el impreso a su lado.
+report-known-meter = con { $name }, { $category }

@@ -131,7 +131,7 @@ impl<'a> Deciding<'a> {
                 place,
                 meter,
                 volts,
-            } => self.known_live(walk, *bay, (*supply, *meter), place, volts),
+            } => self.known_live(walk, *bay, (*supply, meter), place, volts),
             Act::Read {
                 device,
                 check,

@@ -3,7 +3,7 @@
 use super::{Deciding, gate, said};
 use crate::ids::{BayId, DeviceId, SourceId};
 use crate::isolation::{
-    EXCEPTION_BELOW, MeterKind, Passing, Wiring, checks_of, is_dead, is_known_live,
+    EXCEPTION_BELOW, Meter, MeterKind, Passing, Wiring, checks_of, is_dead, is_known_live,
 };
 use crate::rig::{Check, Device, SetSystem, Source, SupplyKind};
 use crate::units::{Stated, VoltageUnit};
@@ -15,14 +15,20 @@ impl Deciding<'_> {
         &self,
         walk: &WalkState,
         bay: BayId,
-        (supply, meter): (SupplyKind, MeterKind),
+        (supply, meter): (SupplyKind, &Meter),
         place: &str,
         volts: &Stated<VoltageUnit>,
     ) -> Result<Shown, Refusal> {
         gate::open_bay(walk, bay)?;
         said(place)?;
-        if meter == MeterKind::Proximity {
+        if meter.kind == MeterKind::Proximity {
             return Err(Refusal::Proximity);
+        }
+        if meter.name.trim().is_empty() {
+            return Err(Refusal::NameMeter);
+        }
+        if supply == SupplyKind::Ac && !meter.category.is_for_ac() {
+            return Err(Refusal::MeterCategory(meter.category));
         }
         if matches!(
             walk.ready.get(&ReadyItem::Meter),
