@@ -91,11 +91,13 @@ pub(super) fn reading(step: ReadingStep) -> Option<&'static str> {
         ReadingStep::DcBus => Some("12.9"),
         ReadingStep::SupplyL1N => Some("121.3"),
         ReadingStep::SupplyL2N => Some("120.8"),
+        ReadingStep::SupplyL1L2 => Some("242.0"),
         ReadingStep::SupplyLG => Some("121.2"),
         ReadingStep::SupplyNG => Some("0.2"),
         ReadingStep::HotSkin => Some("0.4"),
         ReadingStep::Leg1 => Some("120.9"),
         ReadingStep::Leg2 => Some("120.3"),
+        ReadingStep::OutletLG => Some("120.8"),
         ReadingStep::OutletNG => Some("0.6"),
         ReadingStep::Load1Leg1 => Some("117.8"),
         ReadingStep::Load1Leg2 => Some("120.9"),
@@ -115,7 +117,10 @@ pub(super) fn place(step: ReadingStep) -> &'static str {
             "outlet in the galley"
         }
         ReadingStep::Leg2 | ReadingStep::Load1Leg2 | ReadingStep::Load2Leg2 => "outlet by the bed",
-        ReadingStep::OutletNG | ReadingStep::InverterAlone => "outlet in the galley",
+        ReadingStep::OutletLG | ReadingStep::OutletNG | ReadingStep::InverterAlone => {
+            "outlet in the galley"
+        }
+        ReadingStep::SupplyL1L2 => "display at the post",
         step if step.is_before_shore() => "supply outlet at the post",
         _ => "",
     }

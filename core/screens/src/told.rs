@@ -93,6 +93,9 @@ impl Core {
         if let Some(judged) = &entry.shown.judged {
             told.push(words.verdict(judged));
         }
+        if let Some(seen) = &entry.shown.service {
+            told.push(words.service_seen(seen));
+        }
         for raised in &entry.shown.findings {
             told.push(words.finding(raised, book.as_ref()));
         }

@@ -1,7 +1,11 @@
 //! Readings while power comes back, and how they are judged.
 
 use crate::Words;
-use baywalk_domain::supply::{Judged, Measured};
+use baywalk_domain::service::{Ask, AskSeen, Fault, FaultSeen, ServiceSeen, Standing};
+use baywalk_domain::supply::{Judged, Measured, SafeAct};
+
+/// How many faults are named in one sentence, the likeliest first.
+const MOST_TOLD: usize = 3;
 
 impl Words {
     /// What came of a reading.
@@ -42,6 +46,74 @@ impl Words {
         args.push(("expected", self.fill("walk-expected", &range).into()));
         args.push(("basis", self.code(judged.basis).into()));
         self.fill("walk-verdict", &args)
+    }
+
+    /// What the circuit of a service says: the safe act first where one is needed, how the service
+    /// stands, what explains the readings, and what to read next.
+    ///
+    /// # Example
+    /// ```
+    /// use baywalk_domain::service::{Fault, FaultSeen, ServiceSeen, Standing};
+    /// use baywalk_domain::supply::SafeAct;
+    /// use baywalk_words::Words;
+    /// let (fault, at) = (Fault::OpenNeutral, None);
+    /// let seen = ServiceSeen {
+    ///     standing: Standing::Faulty,
+    ///     act: SafeAct::SupplyAway,
+    ///     faults: vec![FaultSeen { fault, at }],
+    ///     next: Vec::new(),
+    /// };
+    /// let text = Words::for_locales(&["en"]).service_seen(&seen);
+    /// assert!(text.starts_with("Supply breaker off, then unplug."), "{text}");
+    /// assert!(text.ends_with("Open neutral."), "{text}");
+    /// ```
+    #[must_use]
+    pub fn service_seen(&self, seen: &ServiceSeen) -> String {
+        let act = (seen.act != SafeAct::GoOn).then(|| self.code(seen.act));
+        let wrong = seen.faults.iter().filter(|one| one.fault != Fault::Healthy);
+        let told: Vec<String> = wrong
+            .take(MOST_TOLD)
+            .map(|one| self.fault_seen(one))
+            .collect();
+        let key = match seen.standing {
+            Standing::Faulty => "walk-service-faults",
+            _ => "walk-service-hidden",
+        };
+        let faults = [("faults", told.join("; ").into())];
+        let faults = (!told.is_empty()).then(|| self.fill(key, &faults));
+        let next = seen
+            .next
+            .first()
+            .filter(|_| seen.standing != Standing::Sound);
+        let parts = [
+            act,
+            Some(format!("{}.", self.code(seen.standing))),
+            faults,
+            next.map(|next| self.ask_seen(next)),
+        ];
+        parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
+    }
+
+    fn fault_seen(&self, one: &FaultSeen) -> String {
+        let fault = self.code(one.fault);
+        match one.at {
+            None => fault,
+            Some(at) => self.fill(
+                "walk-service-fault-at",
+                &[("fault", fault.into()), ("at", self.code(at).into())],
+            ),
+        }
+    }
+
+    fn ask_seen(&self, next: &AskSeen) -> String {
+        let ask = self.code(next.ask);
+        match next.pair.filter(|_| next.ask == Ask::ReadPair) {
+            None => ask,
+            Some(pair) => self.fill(
+                "walk-service-ask-pair",
+                &[("ask", ask.into()), ("pair", self.code(pair).into())],
+            ),
+        }
     }
 
     /// Limits in volts; from zero, only the upper one is told.

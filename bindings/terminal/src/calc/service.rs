@@ -4,10 +4,10 @@ use super::shape::Word;
 use super::{Calculate, Fault, at};
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
-    Ask, Candidate, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter, Pair, Place,
-    Span, Standing, State, Survey, judge,
+    Ask, BandSeen, Candidate, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter, Pair, Place,
+    Span, Standing, State, Survey, bands_at, judge,
 };
-use baywalk_domain::supply::SafeAct;
+use baywalk_domain::supply::{BandName, Certainty, Grounds, SafeAct};
 use baywalk_domain::units::Voltage;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -74,6 +74,23 @@ struct JudgementOut {
     consistent: Vec<CandidateOut>,
     /// What to read next so that they are told apart.
     next: Vec<NextOut>,
+    /// The band into which each reading falls.
+    bands: Vec<BandOut>,
+}
+
+/// The tightest band that holds a reading, with how it is known.
+#[derive(Debug, Serialize, JsonSchema)]
+struct BandOut {
+    /// The load state, counted from 0.
+    state: usize,
+    pair: Word<Pair>,
+    /// Null outside all bands.
+    band: Option<Word<BandName>>,
+    /// Whether the meter's error reaches across a limit of the band.
+    borderline: bool,
+    /// From memory of a standard, or common practice.
+    grounds: Option<Word<Grounds>>,
+    certainty: Option<Word<Certainty>>,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -178,6 +195,7 @@ impl From<&Judgement> for JudgementOut {
                     pair: next.pair.map(Word),
                 })
                 .collect(),
+            bands: judgement.bands.iter().map(BandOut::from).collect(),
         }
     }
 }
@@ -213,6 +231,21 @@ impl From<Span> for SpanOut {
         Self {
             least: span.least,
             most: span.most,
+        }
+    }
+}
+
+impl From<&BandSeen> for BandOut {
+    fn from(seen: &BandSeen) -> Self {
+        let all = [bands_at(Place::Outlet), bands_at(Place::Coach)].concat();
+        let band = seen.band.and_then(|name| all.into_iter().find(|band| band.name == name));
+        Self {
+            state: seen.state,
+            pair: Word(seen.pair),
+            band: seen.band.map(Word),
+            borderline: seen.borderline,
+            grounds: band.map(|band| Word(band.grounds)),
+            certainty: band.map(|band| Word(band.certainty)),
         }
     }
 }

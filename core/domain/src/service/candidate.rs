@@ -90,8 +90,8 @@ pub(super) fn act(fault: Fault, level: Span, place: Place) -> SafeAct {
         Fault::LineGroundSwapped | Fault::LineNeutralSwapped if place == Place::Coach => {
             SafeAct::DontTouch
         }
-        Fault::Healthy | Fault::Supply208 | Fault::OneLegAdapter => SafeAct::GoOn,
-        Fault::LowService | Fault::HighService
+        Fault::Healthy => SafeAct::GoOn,
+        Fault::LowService | Fault::HighService | Fault::Supply208 | Fault::OneLegAdapter
             if level.least >= CUT_OUT.least && level.most <= CUT_OUT.most =>
         {
             SafeAct::GoOn
@@ -101,12 +101,12 @@ pub(super) fn act(fault: Fault, level: Span, place: Place) -> SafeAct {
 }
 
 /// How grave an act is; the greater goes first.
-pub(super) const fn gravity(act: SafeAct) -> u8 {
+pub(crate) const fn gravity(act: SafeAct) -> u8 {
     match act {
         SafeAct::DontTouch => 3,
         SafeAct::SupplyAway | SafeAct::DontPlugIn | SafeAct::BatteryOff => 2,
         SafeAct::OutOfService => 1,
-        SafeAct::MeasureLater | SafeAct::GoOn => 0,
+        SafeAct::MeasureLater | SafeAct::MeasureOn | SafeAct::GoOn => 0,
     }
 }
 

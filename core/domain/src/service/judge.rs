@@ -7,7 +7,7 @@ use super::fit::Problem;
 use super::model::{self, EMF, bounds};
 use super::search::best;
 use super::wiring::{Supply, Wiring, faulty, odd, sound};
-use super::{Fault, Place, Survey};
+use super::{Fault, Pair, Place, Survey};
 use crate::coded::{Coded, coded};
 use crate::rig::ServiceKind;
 use crate::supply::{SERVICE_B, SafeAct};
@@ -15,8 +15,10 @@ use crate::supply::{SERVICE_B, SafeAct};
 coded! {
     /// How a service stands after its readings.
     Standing as "service-standing" {
-        /// No fault that these readings could show; hidden ones may remain.
+        /// Every pair was read and each leg was loaded: no fault that these could show.
         Sound = "sound",
+        /// Nothing wrong shows so far; some of what is not read or loaded yet may hide a fault.
+        SoFar = "so_far",
         /// Healthy explains the readings, and so does a fault that would show.
         Open = "open",
         /// Only a fault explains them.
@@ -83,7 +85,7 @@ pub fn judge(survey: &Survey) -> Judgement {
         one.hidden = healthy && one.fault != Fault::Healthy;
     }
     rank(&mut consistent);
-    let standing = standing(&consistent);
+    let standing = standing(survey, &consistent);
     Judgement {
         standing,
         act: first_act(survey, &consistent, standing),
@@ -102,7 +104,9 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
         (SERVICE_B.most, ANY_LEVEL.1),
     ];
     let sound = sound(stated).into_iter().zip(levels);
-    let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
+    let odd = others(stated)
+        .iter()
+        .map(|supply| (odd(*supply), ANY_LEVEL));
     let faulty = faulty(stated, survey.place() == Place::Coach)
         .into_iter()
         .map(|wiring| (wiring, NORMAL));
@@ -144,6 +148,12 @@ const fn others(stated: Supply) -> &'static [Supply] {
 /// The consistent ones; of the forms of one fault the best.
 fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -> Vec<Candidate> {
     let mut found: Vec<Candidate> = Vec::new();
+    let stated = stated(survey);
+    let may_be = |wiring: &Wiring| {
+        let supply = wiring.supply == stated || survey.may_be(odd(wiring.supply).fault);
+        supply && survey.may_be(wiring.fault)
+    };
+    let tried = tried.filter(|(wiring, _)| may_be(wiring));
     for one in tried.filter_map(|(wiring, window)| candidate(survey, wiring, window)) {
         let same = |other: &&mut Candidate| {
             (other.fault, other.at, other.also) == (one.fault, one.at, one.also)
@@ -203,17 +213,40 @@ fn rank(consistent: &mut [Candidate]) {
     }
 }
 
-/// A service is sound only where no fault is left that a plain reading would have shown.
-fn standing(consistent: &[Candidate]) -> Standing {
-    let shows = |one: &Candidate| would_show(one.fault);
-    match consistent.first() {
-        None => Standing::Unexplained,
-        Some(first) if first.fault == Fault::Healthy && !consistent.iter().any(shows) => {
-            Standing::Sound
-        }
-        Some(_) if consistent.iter().any(|one| one.fault == Fault::Healthy) => Standing::Open,
-        Some(_) => Standing::Faulty,
+/// A service is sound only where no fault is left that a plain reading would have shown, and each
+/// leg was loaded: a weak neutral or line hides until then.
+fn standing(survey: &Survey, consistent: &[Candidate]) -> Standing {
+    let Some(first) = consistent.first() else {
+        return Standing::Unexplained;
+    };
+    if !consistent.iter().any(|one| one.fault == Fault::Healthy) {
+        return Standing::Faulty;
     }
+    let shows = consistent.iter().any(|one| would_show(one.fault));
+    match first.fault {
+        Fault::Healthy if !shows && is_whole(survey) => Standing::Sound,
+        Fault::Healthy if !shows => Standing::SoFar,
+        _ => Standing::Open,
+    }
+}
+
+/// Whether every pair that a person can reach was read, and each leg was loaded.
+fn is_whole(survey: &Survey) -> bool {
+    let legs = match survey.service() {
+        ServiceKind::Amp50 => &[Pair::L1N, Pair::L2N][..],
+        ServiceKind::Amp30 | ServiceKind::None => &[Pair::L1N],
+    };
+    are_read(survey) && legs.iter().all(|leg| survey.read_loaded(*leg))
+}
+
+/// Whether each leg, a line to ground, and neutral to ground were read with nothing switched on.
+fn are_read(survey: &Survey) -> bool {
+    let one_leg = survey.service() != ServiceKind::Amp50;
+    let to_ground = [Pair::L1G, Pair::L2G];
+    survey.read_bare(Pair::L1N)
+        && (one_leg || survey.read_bare(Pair::L2N))
+        && to_ground.iter().any(|pair| survey.read_bare(*pair))
+        && survey.read_bare(Pair::NG)
 }
 
 /// Whether a fault shows once every pair was read, even with nothing switched on.
@@ -227,22 +260,32 @@ const fn would_show(fault: Fault) -> bool {
     )
 }
 
-/// The gravest act of all candidates; going on only where the service is sound.
+/// What is done first. Where a healthy service explains the readings best, they are gone on with,
+/// hands off the body as long as it may be live; else the gravest act of all candidates.
 fn first_act(survey: &Survey, consistent: &[Candidate], standing: Standing) -> SafeAct {
-    match consistent.first() {
-        Some(first) if standing == Standing::Sound => first.act,
-        Some(first) if first.fault == Fault::Healthy => SafeAct::MeasureLater,
-        Some(first) => consistent
-            .iter()
-            .map(|one| one.act)
-            .fold(first.act, |gravest, act| {
-                if gravity(act) > gravity(gravest) {
-                    act
-                } else {
-                    gravest
-                }
-            }),
-        None if survey.place() == Place::Outlet => SafeAct::DontPlugIn,
-        None => SafeAct::SupplyAway,
+    let outlet = survey.place() == Place::Outlet;
+    let Some(first) = consistent.first() else {
+        return if outlet {
+            SafeAct::DontPlugIn
+        } else {
+            SafeAct::SupplyAway
+        };
+    };
+    let live_body = consistent
+        .iter()
+        .any(|one| one.fault == Fault::LineGroundSwapped);
+    match standing {
+        Standing::Sound => first.act,
+        // Loads come after plugging in: before it, every pair is all that can be read.
+        Standing::SoFar if outlet && are_read(survey) => first.act,
+        _ if first.fault != Fault::Healthy => gravest(consistent),
+        _ if live_body && !outlet => SafeAct::DontTouch,
+        _ => SafeAct::MeasureOn,
     }
+}
+
+fn gravest(consistent: &[Candidate]) -> SafeAct {
+    let acts = consistent.iter().map(|one| one.act);
+    acts.max_by_key(|act| gravity(*act))
+        .unwrap_or(SafeAct::MeasureOn)
 }

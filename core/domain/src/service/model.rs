@@ -105,8 +105,6 @@ pub(super) const SOUND_JOINTS: f64 = 0.05;
 const GROUND_JOINTS: f64 = 0.2;
 /// Ohms of a bad joint that can still be told from an open conductor. Ours.
 const MOST_WEAK: f64 = 5000.0;
-/// The share by which a plain heater may differ from its nameplate. Common practice, no source.
-const NAMEPLATE: f64 = 0.1;
 /// Watts of small loads on a leg that nobody knows of. Ours.
 const BESIDE_WATTS: f64 = 20.0;
 /// The least of them that ties a conductor which is open elsewhere. Ours.
@@ -160,8 +158,8 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
             all[DRIFT + at - 1] = Bound::new(-DRIFTS, DRIFTS);
         }
         for (leg, load) in [state.load_1, state.load_2].into_iter().enumerate() {
-            if load.is_some() {
-                all[LOADS + 2 * at + leg] = Bound::new(-NAMEPLATE, NAMEPLATE);
+            if let Some(load) = load {
+                all[LOADS + 2 * at + leg] = Bound::new(-load.off(), load.off());
             }
         }
     }

@@ -1,7 +1,7 @@
 //! What was measured, where and with which loads.
 
 use super::pair::PAIRS;
-use super::{Meter, Pair};
+use super::{Fault, Meter, Pair};
 use crate::coded::{Coded, coded};
 use crate::rig::ServiceKind;
 use crate::units::Voltage;
@@ -19,9 +19,18 @@ coded! {
 /// The rated voltage at which a load's nameplate holds.
 pub(super) const NAMEPLATE_VOLTS: f64 = 120.0;
 
+/// The share by which a plain heater may differ from its nameplate. Common practice, no source.
+const NAMEPLATE: f64 = 0.1;
+/// Watts of a plain heater whose nameplate nobody read: least and most. Ours.
+const ANY_HEATER: (f64, f64) = (500.0, 1800.0);
+
 /// A plain resistive load from one line to neutral, by its nameplate at 120 V.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Load(f64);
+pub struct Load {
+    siemens: f64,
+    /// The share by which it may be off, either way.
+    off: f64,
+}
 
 impl Load {
     /// The least that is taken, in watts.
@@ -35,7 +44,10 @@ impl Load {
     /// [`SurveyFault::Load`] outside 5 to 6,000 W.
     pub fn watts(watts: f64) -> Result<Self, SurveyFault> {
         if watts.is_finite() && (Self::LEAST..=Self::MOST).contains(&watts) {
-            Ok(Self(watts / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS)))
+            Ok(Self {
+                siemens: watts / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS),
+                off: NAMEPLATE,
+            })
         } else {
             Err(SurveyFault::Load { watts })
         }
@@ -49,9 +61,25 @@ impl Load {
         Self::watts(amperes * NAMEPLATE_VOLTS)
     }
 
+    /// A plain heater whose nameplate nobody read: 500 to 1,800 W, ours.
+    #[must_use]
+    pub fn any_heater() -> Self {
+        let (least, most) = ANY_HEATER;
+        let middle = (least + most) / 2.0;
+        Self {
+            siemens: middle / (NAMEPLATE_VOLTS * NAMEPLATE_VOLTS),
+            off: (most - least) / (most + least),
+        }
+    }
+
     /// Its conductance in siemens.
     pub(super) const fn siemens(self) -> f64 {
-        self.0
+        self.siemens
+    }
+
+    /// The share by which that may be off, either way.
+    pub(super) const fn off(self) -> f64 {
+        self.off
     }
 }
 
@@ -117,6 +145,7 @@ pub struct Survey {
     place: Place,
     meter: Meter,
     states: Vec<State>,
+    ruled_out: Vec<Fault>,
 }
 
 /// Why readings can't be judged.
@@ -203,7 +232,42 @@ impl Survey {
             place,
             meter,
             states,
+            ruled_out: Vec::new(),
         })
+    }
+
+    /// The same survey with a fault that is known not to be there by other means, such as a line on
+    /// the equipment ground once body metal read dead against the soil.
+    #[must_use]
+    pub fn without(mut self, fault: Fault) -> Self {
+        self.ruled_out.push(fault);
+        self
+    }
+
+    /// Whether a fault may be there.
+    pub(super) fn may_be(&self, fault: Fault) -> bool {
+        !self.ruled_out.contains(&fault)
+    }
+
+    /// Whether a pair was read with nothing switched on.
+    pub(super) fn read_bare(&self, pair: Pair) -> bool {
+        let bare = |state: &&State| state.load_1.is_none() && state.load_2.is_none();
+        self.states
+            .iter()
+            .filter(bare)
+            .any(|state| state.read(pair).is_some())
+    }
+
+    /// Whether a leg was read while a load was on it.
+    pub(super) fn read_loaded(&self, pair: Pair) -> bool {
+        let load = |state: &State| match pair {
+            Pair::L1N => state.load_1.is_some(),
+            Pair::L2N => state.load_2.is_some(),
+            _ => false,
+        };
+        self.states
+            .iter()
+            .any(|state| load(state) && state.read(pair).is_some())
     }
 
     /// The service that the rig is made for.

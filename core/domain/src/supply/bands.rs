@@ -62,7 +62,7 @@ impl Band {
     }
 
     /// The least and the most, line to line of a 240 V service, in volts.
-    pub(super) const fn lines(&self) -> (f64, f64) {
+    pub(crate) const fn lines(&self) -> (f64, f64) {
         (2.0 * self.least, 2.0 * self.most)
     }
 }

@@ -33,6 +33,8 @@ coded! {
         BatteryOff = "battery_off",
         /// Leave that part out of service.
         OutOfService = "out_of_service",
+        /// Take the readings that are still open before relying on it.
+        MeasureOn = "measure_on",
         /// Measure it when it can be measured.
         MeasureLater = "measure_later",
     }
@@ -71,8 +73,8 @@ const LINES: (f64, f64) = SERVICE_B.lines();
 const STOP: (f64, f64) = CUT_OUT.leg();
 /// Neutral to ground under load: below 3 V, common practice, no source.
 const NEUTRAL_GROUND: f64 = 3.0;
-/// Body metal to soil: stop above 3 V. Ours.
-const HOT_SKIN: f64 = 3.0;
+/// Volts from body metal to soil above which everything stops. Ours.
+pub const HOT_SKIN: f64 = 3.0;
 /// A leg that goes up by more than two meter errors when the other is loaded. Ours.
 const RISE: f64 = 2.0;
 

@@ -5,5 +5,5 @@ mod judge;
 mod step;
 
 pub use bands::{Band, BandName, CUT_OUT, Certainty, Grounds, SERVICE_A, SERVICE_B, USE_A, USE_B};
-pub use judge::{Judged, LimitBasis, SafeAct, Verdict, judge};
+pub use judge::{HOT_SKIN, Judged, LimitBasis, SafeAct, Verdict, judge};
 pub use step::{Measured, Reading, ReadingStep, steps_of};

@@ -27,6 +27,8 @@ coded! {
         Leg1 = "leg_1",
         /// An outlet on leg 2, line to neutral.
         Leg2 = "leg_2",
+        /// The outlet on leg 1, line to ground.
+        OutletLG = "outlet_l_g",
         /// An outlet, neutral to ground.
         OutletNG = "outlet_n_g",
         /// Leg 1 with a plain load on leg 1.
@@ -73,6 +75,16 @@ impl ReadingStep {
         )
     }
 
+    /// The kind of source that it speaks of: no longer asked for where that is left away.
+    #[must_use]
+    pub const fn source(self) -> Option<SourceKind> {
+        match self {
+            Self::DcPolarity => Some(SourceKind::HouseBattery),
+            _ if self.is_before_shore() => Some(SourceKind::Shore),
+            _ => self.after(),
+        }
+    }
+
     /// The source that must be back for it; `None` where it needs none.
     #[must_use]
     pub const fn after(self) -> Option<SourceKind> {
@@ -87,6 +99,7 @@ impl ReadingStep {
             Self::HotSkin
             | Self::Leg1
             | Self::Leg2
+            | Self::OutletLG
             | Self::OutletNG
             | Self::Load1Leg1
             | Self::Load1Leg2
@@ -144,6 +157,7 @@ pub fn steps_of(book: &Book) -> Vec<ReadingStep> {
         | ReadingStep::SupplyNG
         | ReadingStep::HotSkin
         | ReadingStep::Leg1
+        | ReadingStep::OutletLG
         | ReadingStep::OutletNG
         | ReadingStep::Load1Leg1
         | ReadingStep::Gfci => shore,

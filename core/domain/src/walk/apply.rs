@@ -2,11 +2,12 @@
 
 use super::{
     Act, Away, BayStage, BayWork, Entry, Exception, FoundRecord, Phase, PointRecord, Setting,
-    WalkState,
+    Shown, WalkState,
 };
 use crate::ids::{ActId, BayId, PointId};
 use crate::isolation::{KnownLive, Lapse, Proof, Read};
-use crate::rig::{Book, SupplyKind};
+use crate::rig::{Book, SourceKind, SupplyKind};
+use crate::supply::Reading;
 
 impl WalkState {
     /// Folds the entries of one walk, in order; struck ones are left out. `None` where no start
@@ -51,7 +52,7 @@ impl WalkState {
                 self.ready.insert(*item, answer.clone());
             }
             Act::Isolate { .. } | Act::Restore { .. } | Act::LeaveAway { .. } => {
-                self.apply_source(entry)
+                self.apply_source(entry, book);
             }
             Act::Open { .. } | Act::KnownLive { .. } | Act::Read { .. } | Act::Except { .. } => {
                 self.apply_bay(entry, book);
@@ -82,11 +83,9 @@ impl WalkState {
             Act::PowerUp => {
                 self.phase = Phase::PoweringUp;
                 self.readings_before = self.readings.len();
+                self.service = None;
             }
-            Act::Measure(reading) => {
-                self.readings
-                    .push((reading.clone(), entry.shown.judged.clone()));
-            }
+            Act::Measure(reading) => self.apply_reading(reading, &entry.shown),
             Act::Pause => self.paused = true,
             Act::Resume => {
                 self.paused = false;
@@ -112,7 +111,12 @@ impl WalkState {
         }
     }
 
-    fn apply_source(&mut self, entry: &Entry) {
+    fn apply_source(&mut self, entry: &Entry, book: &Book) {
+        if let Act::Isolate { source, .. } | Act::LeaveAway { source, .. } = &entry.act
+            && let Some(source) = book.source(*source)
+        {
+            self.void_readings(source.kind);
+        }
         match &entry.act {
             Act::Isolate { source, away } => {
                 if self.phase == Phase::Before {
@@ -127,6 +131,21 @@ impl WalkState {
                 self.left_away.insert(*source, why.clone());
             }
             _ => {}
+        }
+    }
+
+    fn apply_reading(&mut self, reading: &Reading, shown: &Shown) {
+        self.readings.push((reading.clone(), shown.judged.clone()));
+        if let Some(seen) = &shown.service {
+            self.service = Some((reading.step, seen.clone()));
+        }
+    }
+
+    /// What was read of a kind of source counts no longer once it is away again.
+    fn void_readings(&mut self, kind: SourceKind) {
+        self.voided.insert(kind, self.readings.len());
+        if kind == SourceKind::Shore {
+            self.service = None;
         }
     }
 

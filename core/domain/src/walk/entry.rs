@@ -6,6 +6,7 @@ use crate::finding::Raised;
 use crate::ids::{ActId, RigId, SourceId, WalkId};
 use crate::isolation::Lapse;
 use crate::moment::Moment;
+use crate::service::ServiceSeen;
 use crate::supply::Judged;
 use crate::torque::{Action, BasisKind};
 use crate::units::{DistanceUnit, Stated, TorqueUnit};
@@ -50,6 +51,8 @@ pub struct Shown {
     pub suspects: Vec<SourceId>,
     /// How a reading was judged.
     pub judged: Option<Judged>,
+    /// What the circuit of the service said after it.
+    pub service: Option<ServiceSeen>,
     /// The findings raised.
     pub findings: Vec<Raised>,
     /// The next due day.

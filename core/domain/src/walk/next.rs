@@ -6,7 +6,7 @@ use crate::coded::Coded;
 use crate::ids::{BayId, DeviceId, PointId, SourceId};
 use crate::isolation::{Wiring, away_order, restore_order};
 use crate::rig::{Bay, Book, Check, Device, Point, SetSystem, SupplyKind};
-use crate::supply::{ReadingStep, steps_of};
+use crate::supply::ReadingStep;
 
 /// The next thing to do in a walk.
 #[derive(Debug, Clone, PartialEq)]
@@ -214,7 +214,7 @@ impl WalkState {
                 && !step.after().is_some_and(waits)
                 && !(step.is_before_shore() && dc_waits)
         };
-        match (steps_of(book).into_iter().find(ready), waiting.first()) {
+        match (self.steps(book).into_iter().find(ready), waiting.first()) {
             (Some(step), _) => Next::Measure(step),
             (None, Some(source)) => Next::Restore(source.id),
             (None, None) => Next::End,

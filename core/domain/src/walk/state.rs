@@ -9,7 +9,9 @@ use crate::finding::{About, Raised};
 use crate::ids::{ActId, BayId, DeviceId, PointId, SourceId, WalkId};
 use crate::isolation::Proof;
 use crate::moment::Moment;
-use crate::supply::{Judged, Reading};
+use crate::rig::SourceKind;
+use crate::service::ServiceSeen;
+use crate::supply::{Judged, Reading, ReadingStep};
 use std::collections::BTreeMap;
 
 coded! {
@@ -159,6 +161,11 @@ pub struct WalkState {
     pub readings: Vec<(Reading, Option<Judged>)>,
     /// How many of the readings belong to an earlier powering up.
     pub readings_before: usize,
+    /// How many of the readings were taken before a source of a kind was last taken away or left
+    /// away: those that speak of it no longer count.
+    pub voided: BTreeMap<SourceKind, usize>,
+    /// What the circuit of the service said after the newest reading of it.
+    pub service: Option<(ReadingStep, ServiceSeen)>,
     /// The photos: what they show, digest, caption.
     pub photos: Vec<(About, String, String)>,
     /// The findings raised.
@@ -191,6 +198,8 @@ impl WalkState {
             left_away: BTreeMap::new(),
             readings: Vec::new(),
             readings_before: 0,
+            voided: BTreeMap::new(),
+            service: None,
             photos: Vec::new(),
             findings: Vec::new(),
             ending: None,

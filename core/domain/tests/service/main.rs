@@ -109,7 +109,8 @@ fn exchanged_legs_are_no_fault() {
     for read in [read, exchanged] {
         let judgement = judged(Place::Outlet, vec![state((None, None), read)]);
         assert_eq!(faults(&judgement).first(), Some(&Fault::Healthy));
-        assert_eq!(judgement.standing, Standing::Sound);
+        // Plugging in may go on; what hides until it is loaded is not called sound.
+        assert_eq!(judgement.standing, Standing::SoFar);
         assert_eq!(judgement.act, SafeAct::GoOn);
     }
 }
@@ -132,7 +133,7 @@ fn one_reading_alone_is_not_enough_to_go_on() {
     let plain = State::loaded(None, None).with(Pair::L1N, volts(120.0));
     let judgement = judged(Place::Outlet, vec![plain]);
     assert_eq!(judgement.standing, Standing::Open);
-    assert_eq!(judgement.act, SafeAct::MeasureLater);
+    assert_eq!(judgement.act, SafeAct::MeasureOn);
     assert!(!judgement.apart.is_empty());
 }
 
@@ -180,4 +181,107 @@ fn what_a_service_has_not_is_refused() {
     let loaded = State::loaded(None, heater).with(Pair::L1N, volts(120.0));
     assert_eq!(survey(Amp30, vec![loaded]), Err(SurveyFault::NoLeg2));
     assert!(Load::watts(f64::NAN).is_err() && Load::amperes(80.0).is_err());
+}
+
+/// Common practice, no source: a weak neutral hides until one leg, then the other, is loaded.
+#[test]
+fn a_service_in_the_coach_is_sound_only_once_each_leg_was_loaded() {
+    let bare = state((None, None), [120.0, 120.0, 240.0, 120.0, 120.0, 0.3]);
+    let so_far = judged(Place::Coach, vec![bare]);
+    assert_eq!(so_far.standing, Standing::SoFar);
+    assert_eq!(so_far.act, SafeAct::MeasureOn);
+    assert!(faults(&so_far).contains(&Fault::WeakNeutral));
+    let on_1 = state(
+        (Some(1500.0), None),
+        [118.5, 120.5, 239.0, 119.5, 120.0, 1.0],
+    );
+    let one = judged(Place::Coach, vec![bare, on_1]);
+    assert_eq!(
+        (one.standing, one.act),
+        (Standing::SoFar, SafeAct::MeasureOn)
+    );
+    let on_2 = state(
+        (None, Some(1500.0)),
+        [120.5, 118.5, 239.0, 120.0, 119.5, 1.0],
+    );
+    let both = judged(Place::Coach, vec![bare, on_1, on_2]);
+    assert_eq!((both.standing, both.act), (Standing::Sound, SafeAct::GoOn));
+}
+
+#[test]
+fn hands_stay_off_the_body_until_it_can_not_be_live() {
+    let plain = State::default().with(Pair::L1N, volts(120.0));
+    let of = || {
+        Survey::new(
+            ServiceKind::Amp50,
+            Place::Coach,
+            Meter::usual(),
+            vec![plain],
+        )
+        .unwrap()
+    };
+    let judgement = judge(&of());
+    assert!(faults(&judgement).contains(&Fault::LineGroundSwapped));
+    assert_eq!(faults(&judgement).first(), Some(&Fault::Healthy));
+    assert_eq!(judgement.act, SafeAct::DontTouch);
+    // Body metal read dead against the soil.
+    let judgement = judge(&of().without(Fault::LineGroundSwapped));
+    assert!(!faults(&judgement).contains(&Fault::LineGroundSwapped));
+    assert_eq!(judgement.act, SafeAct::MeasureOn);
+}
+
+#[test]
+fn another_supply_is_gone_on_with_only_at_a_level_that_appliances_take() {
+    for (leg, lines, act) in [
+        (120.0, 207.8, SafeAct::GoOn),
+        (95.0, 164.5, SafeAct::SupplyAway),
+        (120.0, 0.0, SafeAct::GoOn),
+        (140.0, 0.0, SafeAct::SupplyAway),
+    ] {
+        let read = [leg, leg, lines, leg, leg, 0.2];
+        let judgement = judged(Place::Coach, vec![state((None, None), read)]);
+        let first = judgement.consistent.first().unwrap();
+        assert!(
+            matches!(first.fault, Fault::Supply208 | Fault::OneLegAdapter),
+            "{leg}/{lines}: {:?}",
+            faults(&judgement)
+        );
+        assert_eq!(first.act, act, "{leg}/{lines}");
+    }
+}
+
+/// 1 Ω in the neutral, 1,500 W on leg 1 and 300 W on leg 2: 111.1 and 128.9 V (Ohm's law).
+#[test]
+fn the_readings_of_powering_up_make_one_survey() {
+    use baywalk_domain::service::survey_at;
+    use baywalk_domain::supply::ReadingStep;
+    let read = |step: ReadingStep| match step {
+        ReadingStep::SupplyL1N | ReadingStep::SupplyL2N | ReadingStep::SupplyLG => Some(120.0),
+        ReadingStep::SupplyL1L2 => Some(240.0),
+        ReadingStep::SupplyNG | ReadingStep::HotSkin | ReadingStep::OutletNG => Some(0.3),
+        ReadingStep::Leg1 | ReadingStep::Leg2 | ReadingStep::OutletLG => Some(120.0),
+        _ => None,
+    };
+    let outlet = survey_at(ReadingStep::SupplyNG, ServiceKind::Amp50, &read).unwrap();
+    assert_eq!((outlet.place(), outlet.states().len()), (Place::Outlet, 1));
+    assert_eq!(judge(&outlet).act, SafeAct::GoOn);
+    let coach = survey_at(ReadingStep::OutletNG, ServiceKind::Amp50, &read).unwrap();
+    let judgement = judge(&coach);
+    assert_eq!(
+        (judgement.standing, judgement.act),
+        (Standing::SoFar, SafeAct::MeasureOn)
+    );
+    let loaded = |step: ReadingStep| match step {
+        ReadingStep::Load1Leg1 => Some(108.2),
+        ReadingStep::Load1Leg2 => Some(131.6),
+        step => read(step),
+    };
+    let weak = survey_at(ReadingStep::Load1Leg2, ServiceKind::Amp50, &loaded).unwrap();
+    let judgement = judge(&weak);
+    assert_eq!(faults(&judgement).first(), Some(&Fault::WeakNeutral));
+    assert_eq!(judgement.act, SafeAct::SupplyAway);
+    assert_eq!(
+        survey_at(ReadingStep::DcBus, ServiceKind::Amp50, &read),
+        None
+    );
 }

@@ -23,7 +23,7 @@ pub const KINDS: &[(&str, u32)] = &[
     ("power_up", 1),
     ("restore", 1),
     ("leave_away", 1),
-    ("measure", 1),
+    ("measure", 2),
     ("pause", 1),
     ("resume", 1),
     ("end", 1),

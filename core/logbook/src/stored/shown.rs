@@ -1,7 +1,7 @@
 //! What was decided and shown with an act.
 
 use super::shape::{is_plain, record};
-use super::{Judged, Quantity, Raised, Text, Word};
+use super::{Judged, Quantity, Raised, ServiceSeen, Text, Word};
 use baywalk_domain::due::DueReason;
 use baywalk_domain::ids::SourceId;
 use baywalk_domain::isolation::Lapse;
@@ -42,6 +42,8 @@ record! {
         suspects: Vec<Text<SourceId>>,
         #[serde(default, skip_serializing_if = "is_plain")]
         judged: Option<Judged>,
+        #[serde(default, skip_serializing_if = "is_plain")]
+        service: Option<ServiceSeen>,
         #[serde(default, skip_serializing_if = "is_plain")]
         findings: Vec<Raised>,
         #[serde(default, skip_serializing_if = "is_plain")]

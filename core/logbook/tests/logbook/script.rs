@@ -214,10 +214,8 @@ impl Script {
             Measured::Volts(volts(match step {
                 ReadingStep::SupplyL1L2 => "240",
                 ReadingStep::SupplyNG | ReadingStep::OutletNG | ReadingStep::HotSkin => "0.4",
-                ReadingStep::DcBus => "13.1",
-                ReadingStep::Leg1 => "108.5",
+                ReadingStep::DcBus => "11.2",
                 ReadingStep::Load1Leg1 | ReadingStep::Load2Leg2 => "117.5",
-                ReadingStep::Load2Leg1 => "108.9",
                 _ => "120",
             }))
         } else {

@@ -60,7 +60,6 @@ fn a_whole_walk_is_there_when_it_is_read_back() {
         [
             FindingKind::LookTrouble,
             FindingKind::Worn,
-            FindingKind::OddReading,
             FindingKind::OddReading
         ]
     );

@@ -13,6 +13,9 @@ use baywalk_domain::ids::{
 use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{BookChange, Check, Conductor, SupplyKind};
+use baywalk_domain::service::{
+    Ask, AskSeen, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen, Standing,
+};
 use baywalk_domain::supply::{
     Judged, LimitBasis, Measured, Reading, ReadingStep, SafeAct, Verdict,
 };
@@ -295,5 +298,43 @@ fn later() -> Vec<(u32, Act, Shown)> {
     vec![
         plain(2, Act::Book(BookChange::Whole(Box::new(wired_book())))),
         plain(2, live),
+        (2, measured(), judged_by_the_circuit()),
     ]
+}
+
+fn measured() -> Act {
+    Act::Measure(Reading {
+        step: ReadingStep::Load1Leg2,
+        place: "outlet by the door".to_owned(),
+        measured: Measured::Volts(volts("128.9")),
+    })
+}
+
+fn judged_by_the_circuit() -> Shown {
+    let fault = |fault, at| FaultSeen { fault, at };
+    Shown {
+        judged: Some(Judged {
+            verdict: Verdict::Watch,
+            act: SafeAct::GoOn,
+            limits: Some((110.0, 127.0)),
+            basis: LimitBasis::AnsiB,
+        }),
+        service: Some(ServiceSeen {
+            standing: Standing::Faulty,
+            act: SafeAct::SupplyAway,
+            faults: vec![
+                fault(Fault::WeakNeutral, Some(ServiceConductor::Neutral)),
+                fault(Fault::OpenGround, None),
+            ],
+            next: vec![AskSeen {
+                ask: Ask::ReadPair,
+                pair: Some(Pair::L1N),
+            }],
+        }),
+        findings: raised(
+            FindingKind::BadReading,
+            About::Reading(ReadingStep::Load1Leg2),
+        ),
+        ..Shown::default()
+    }
 }

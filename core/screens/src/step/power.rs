@@ -4,7 +4,8 @@ use super::{Typed, blank};
 use crate::Problem;
 use crate::card::{Ask, Card, Key};
 use crate::here::Here;
-use baywalk_domain::rig::SourceKind;
+use baywalk_domain::ids::SourceId;
+use baywalk_domain::rig::{Source, SourceKind};
 use baywalk_domain::supply::{Measured, Reading, ReadingStep};
 use baywalk_domain::units::VoltageUnit;
 use baywalk_domain::walk::{Act, Away, Ending};
@@ -37,6 +38,10 @@ pub(super) fn measure(here: &Here<'_>, step: ReadingStep) -> Card {
     }
     if step.is_before_shore() {
         card.cautions.push(words.say("caution-supply-outlet"));
+    }
+    let of_shore = step.source() == Some(SourceKind::Shore);
+    if let Some((_, seen)) = here.walk.service.as_ref().filter(|_| of_shore) {
+        card.lines.push(words.service_seen(seen));
     }
     let place = Ask::Words {
         question: words.say("step-measure-where"),
@@ -96,13 +101,23 @@ pub(super) fn not_safe(here: &Here<'_>, step: ReadingStep) -> Card {
     if let Some((_, Some(judged))) = here.walk.reading(step) {
         card.cautions.insert(0, words.verdict(judged));
     }
-    if here.connected(SourceKind::Shore).is_some() {
-        card.keys.insert(
-            0,
-            Key::plain("shore_away", words.say("step-unsafe-shore-away")),
-        );
-    }
+    card.keys.splice(0..0, away_key(here, step));
     card
+}
+
+/// The safe act as a key: takes the source away that the reading speaks of, or leaves it away where
+/// it is not back yet.
+fn away_key(here: &Here<'_>, step: ReadingStep) -> Option<Key> {
+    let words = here.words;
+    let source = here.spoken_of(step)?;
+    let args = [("source", words.source_name(source, &here.book).into())];
+    Some(if here.walk.restored.contains(&source) {
+        Key::plain("source_away", words.fill("step-unsafe-away", &args))
+    } else {
+        let question = words.say("step-why");
+        Key::plain("leave_away", words.fill("step-unsafe-leave", &args))
+            .asking(Ask::Words { question })
+    })
 }
 
 pub(super) fn not_safe_act(
@@ -111,23 +126,32 @@ pub(super) fn not_safe_act(
     key: &str,
     typed: &Typed<'_>,
 ) -> Result<Option<Act>, Problem> {
-    if key != "shore_away" {
-        return measure_act(step, key, typed);
+    let source = here.spoken_of(step);
+    match key {
+        "source_away" => Ok(source.map(|source| Act::Isolate {
+            source,
+            away: Away::Isolated(String::new()),
+        })),
+        "leave_away" => Ok(source.map(|source| Act::LeaveAway {
+            source,
+            why: typed.words(0),
+        })),
+        _ => measure_act(step, key, typed),
     }
-    let source = here.connected(SourceKind::Shore);
-    Ok(source.map(|source| Act::Isolate {
-        source,
-        away: Away::Isolated(String::new()),
-    }))
 }
 
 impl Here<'_> {
-    /// A source of a kind that was brought back.
-    fn connected(&self, kind: SourceKind) -> Option<baywalk_domain::ids::SourceId> {
-        let mut sources = self.book.live_sources();
-        sources
-            .find(|source| source.kind == kind && self.walk.restored.contains(&source.id))
-            .map(|source| source.id)
+    /// The source that a reading speaks of: one that is back, or one that waits to be.
+    fn spoken_of(&self, step: ReadingStep) -> Option<SourceId> {
+        let of_kind = |source: &&Source| Some(source.kind) == step.source();
+        let ids = || {
+            self.book
+                .live_sources()
+                .filter(of_kind)
+                .map(|source| source.id)
+        };
+        let back = ids().find(|source| self.walk.restored.contains(source));
+        back.or_else(|| ids().find(|source| self.walk.waits_for_power(*source)))
     }
 }
 

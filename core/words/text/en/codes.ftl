@@ -561,3 +561,6 @@ meter-category-cat-ii = CAT II
 meter-category-cat-iii = CAT III
 meter-category-cat-iv = CAT IV
 lapse-other-meter = another meter was taken in the middle of it
+reading-outlet-l-g = Outlet on leg 1, L to G
+safe-act-measure-on = Measure on before relying on it.
+service-standing-so-far = Nothing wrong shows so far; what is not read or loaded yet may hide a fault

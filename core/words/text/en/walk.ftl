@@ -82,3 +82,7 @@ walk-due-odometer = Next walk due { $date } or at { $at }: { $reason }.
 walk-due-never = Due now: { $reason }.
 walk-second-look = Second look at what was set or remade: { $date }, or after 50 to 100 miles.
 walk-seen-not-looked = Nobody looked: { $why }
+walk-service-faults = What explains it: { $faults }.
+walk-service-hidden = Not ruled out yet: { $faults }.
+walk-service-fault-at = { $fault } ({ $at })
+walk-service-ask-pair = { $ask } Next: { $pair }.

@@ -561,3 +561,6 @@ meter-category-cat-ii = CAT II
 meter-category-cat-iii = CAT III
 meter-category-cat-iv = CAT IV
 lapse-other-meter = se tomó otro medidor a mitad de camino
+reading-outlet-l-g = Tomacorriente de la pierna 1, L a G
+safe-act-measure-on = Siga midiendo antes de confiar en ello.
+service-standing-so-far = Hasta ahora no se ve nada mal; lo que falta leer o cargar puede ocultar una falla

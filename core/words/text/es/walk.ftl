@@ -82,3 +82,7 @@ walk-due-odometer = Próximo recorrido: { $date } o a { $at }; { $reason }.
 walk-due-never = Toca ahora: { $reason }.
 walk-second-look = Segunda revisión de lo ajustado o rehecho: { $date }, o después de 80 a 160 km.
 walk-seen-not-looked = Nadie miró: { $why }
+walk-service-faults = Lo explica: { $faults }.
+walk-service-hidden = Aún no descartado: { $faults }.
+walk-service-fault-at = { $fault } ({ $at })
+walk-service-ask-pair = { $ask } Siguiente: { $pair }.

@@ -3,7 +3,6 @@
 use super::{Deciding, at_phase, said};
 use crate::due::{OdometerNote, due, settle};
 use crate::finding::{About, FindingKind, Raised};
-use crate::supply::steps_of;
 use crate::units::{DistanceUnit, Stated};
 use crate::walk::{DueShown, Ending, Phase, Refusal, Scope, Shown, WalkState};
 
@@ -34,7 +33,8 @@ impl Deciding<'_> {
         if let Some(source) = waiting {
             return Err(Refusal::SourceNotAway(source.id));
         }
-        let open = steps_of(book)
+        let open = walk
+            .steps(book)
             .into_iter()
             .find(|step| walk.reading(*step).is_none());
         if let Some(step) = open {

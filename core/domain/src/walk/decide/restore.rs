@@ -1,11 +1,12 @@
 //! Bringing power back, source by source.
 
 use super::{Deciding, at_phase, said};
+use crate::coded::Coded;
 use crate::finding::{About, FindingKind};
 use crate::ids::SourceId;
 use crate::isolation::Wiring;
-use crate::rig::{Source, SourceKind, SupplyKind};
-use crate::supply::{Verdict, steps_of};
+use crate::rig::{Book, Source, SourceKind, SupplyKind};
+use crate::supply::{Judged, Reading, ReadingStep, Verdict, steps_of};
 use crate::walk::{Phase, Refusal, Shown, WalkState};
 
 impl Deciding<'_> {
@@ -82,7 +83,8 @@ impl Deciding<'_> {
 
     /// The supply is measured, or said not to be, before it is plugged in.
     fn supply_measured(&self, walk: &WalkState) -> Result<(), Refusal> {
-        let open = steps_of(self.book()?)
+        let open = walk
+            .steps(self.book()?)
             .into_iter()
             .find(|step| step.is_before_shore() && walk.reading(*step).is_none());
         open.map_or(Ok(()), |step| Err(Refusal::ReadingFirst(step)))
@@ -96,29 +98,42 @@ impl WalkState {
         self.is_away(source) && !self.left_away.contains_key(&source)
     }
 
-    /// The newest reading of a step, with its verdict.
+    /// The newest reading of a step that counts, with its verdict: one that speaks of a source
+    /// counts no longer once that was taken away again.
     #[must_use]
-    pub fn reading(
-        &self,
-        step: crate::supply::ReadingStep,
-    ) -> Option<&(crate::supply::Reading, Option<crate::supply::Judged>)> {
+    pub fn reading(&self, step: ReadingStep) -> Option<&(Reading, Option<Judged>)> {
+        let voided = step.source().and_then(|kind| self.voided.get(&kind));
+        let before = voided.copied().unwrap_or(0);
         self.readings
             .iter()
-            .skip(self.readings_before)
+            .skip(self.readings_before.max(before))
             .rev()
             .find(|(reading, _)| reading.step == step)
     }
 
-    /// A step whose newest reading is not safe.
+    /// A step whose newest reading is not safe, or the newest of the service where its circuit is
+    /// faulty.
     #[must_use]
-    pub fn stopping(&self) -> Option<crate::supply::ReadingStep> {
-        use crate::coded::Coded;
-        crate::supply::ReadingStep::ALL
-            .iter()
-            .copied()
-            .find(|step| {
-                let judged = self.reading(*step).and_then(|(_, judged)| judged.as_ref());
-                judged.is_some_and(|judged| judged.verdict == Verdict::Stop)
-            })
+    pub fn stopping(&self) -> Option<ReadingStep> {
+        let stops = |step: &ReadingStep| {
+            let judged = self.reading(*step).and_then(|(_, judged)| judged.as_ref());
+            judged.is_some_and(|judged| judged.verdict == Verdict::Stop)
+        };
+        let by_itself = ReadingStep::ALL.iter().copied().find(stops);
+        let circuit = self.service.as_ref().filter(|(_, seen)| seen.stops());
+        by_itself.or(circuit.map(|(step, _)| *step))
+    }
+
+    /// The readings that powering up asks for: those of a kind of source that is left away are not.
+    #[must_use]
+    pub fn steps(&self, book: &Book) -> Vec<ReadingStep> {
+        let mut steps = steps_of(book);
+        steps.retain(|step| {
+            let of_kind = |source: &&Source| Some(source.kind) == step.source();
+            let mut sources = book.live_sources().filter(of_kind).peekable();
+            sources.peek().is_none()
+                || sources.any(|source| !self.left_away.contains_key(&source.id))
+        });
+        steps
     }
 }
