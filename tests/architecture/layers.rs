@@ -3,11 +3,12 @@
 use super::tree::{files, root};
 
 /// What each crate may know of the house.
-const MAY_USE: [(&str, &[&str]); 6] = [
+const MAY_USE: [(&str, &[&str]); 7] = [
     ("core/domain", &[]),
     ("core/words", &["domain"]),
     ("core/logbook", &["domain"]),
-    ("core/paper", &["domain", "words"]),
+    ("core/shapes", &["domain"]),
+    ("core/paper", &["domain", "words", "shapes"]),
     ("core/screens", &["domain", "words", "logbook", "paper"]),
     (
         "bindings/terminal",

@@ -1,6 +1,6 @@
 #![doc = include_str!("../README.md")]
 
-mod glyph;
+mod drawn;
 mod sheet;
 
 pub mod report;

@@ -2,7 +2,7 @@
 //!
 //! Nothing here is markup. Every string is text as people read it.
 
-use crate::glyph::Glyph;
+use baywalk_shapes::Drawing;
 
 /// A whole report.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,6 +43,12 @@ pub(crate) enum Block {
     List(Vec<String>),
     /// Figures with their drawing and word.
     Counts(Vec<Count>),
+    /// The rig from the side, with what is read aloud in its place.
+    Strip {
+        drawing: Drawing,
+        title: String,
+        description: String,
+    },
     /// Terms with what is said of each.
     Terms(Vec<(String, Vec<String>)>),
     /// A table.
@@ -53,7 +59,10 @@ pub(crate) enum Block {
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Count {
     pub(crate) figure: usize,
-    pub(crate) glyph: Glyph,
+    /// The drawing of the grade at a terminal.
+    pub(crate) glyph: Drawing,
+    /// The pattern of the grade in the strip.
+    pub(crate) pattern: Drawing,
     pub(crate) word: String,
 }
 
@@ -80,7 +89,7 @@ pub(crate) struct Cell {
     /// The short word on the label of a bay or point.
     pub(crate) tag: Option<Tag>,
     /// The drawing.
-    pub(crate) glyph: Option<Glyph>,
+    pub(crate) glyph: Option<Drawing>,
     /// A figure that stands first and large, in the frame that tells its basis.
     pub(crate) figure: Option<(Frame, String)>,
     /// What stands first, strong.
@@ -165,7 +174,7 @@ impl Cell {
     }
 
     /// The cell with a drawing.
-    pub(crate) fn drawn(mut self, glyph: Glyph) -> Self {
+    pub(crate) fn drawn(mut self, glyph: Drawing) -> Self {
         self.glyph = Some(glyph);
         self
     }

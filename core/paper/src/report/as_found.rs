@@ -1,24 +1,25 @@
 //! As found: the drawing, the grade, how it was tried, damage, corrections.
 
 use super::view::View;
-use crate::glyph;
 use crate::sheet::Cell;
 use baywalk_domain::ids::PointId;
 use baywalk_domain::rig::{FasteningKind, Point};
 use baywalk_domain::walk::{Act, AsFound, FoundRecord, Grade, Movement, PointRecord, Seen, Test};
+use baywalk_shapes::found::{angle_of, found as shape_of};
+use baywalk_shapes::sign;
 
 /// What was found at a terminal, or seen at a look.
 pub(super) fn cell(view: &View<'_>, point: &Point, record: &PointRecord) -> Cell {
     let cell = match (&record.found, &record.seen) {
         (Some(found), _) => terminal(view, point, found),
-        (None, Some(Seen::Clear)) => Cell::of(view.say("walk-seen-clear")).drawn(glyph::look()),
+        (None, Some(Seen::Clear)) => Cell::of(view.say("walk-seen-clear")).drawn(sign::look()),
         (None, Some(Seen::Trouble(words))) => Cell::of(view.say("report-seen-trouble"))
-            .drawn(glyph::look())
+            .drawn(sign::look())
             .with([words.clone()]),
         (None, Some(Seen::NotLooked(why))) => Cell::of(view.headed(Grade::NotJudged))
-            .drawn(glyph::open())
+            .drawn(sign::to_do())
             .with([why.clone()]),
-        (None, None) => Cell::of(view.say("report-not-reached")).drawn(glyph::open()),
+        (None, None) => Cell::of(view.say("report-not-reached")).drawn(sign::to_do()),
     };
     let before = view.facts.moved_before.contains(&point.id);
     cell.with(damage(view, record))
@@ -46,7 +47,7 @@ fn terminal(view: &View<'_>, point: &Point, found: &FoundRecord) -> Cell {
         });
     let corrected = found.corrected.then(|| correction(view, point.id));
     Cell::of(grade(view, &found.found))
-        .drawn(glyph::found(&found.found, kind))
+        .drawn(shape_of(&found.found, kind))
         .with(how(view, &found.found))
         .with(corrected.into_iter().flatten())
 }
@@ -55,7 +56,7 @@ fn terminal(view: &View<'_>, point: &Point, found: &FoundRecord) -> Cell {
 fn grade(view: &View<'_>, found: &AsFound) -> String {
     let grade = view.headed(found.grade());
     match found {
-        AsFound::Moved(movement) => match glyph::angle_of(movement) {
+        AsFound::Moved(movement) => match angle_of(movement) {
             Some(angle) => {
                 let args = [("grade", grade.as_str()), ("angle", &view.code(angle))];
                 view.fill("report-found-angle", &args)

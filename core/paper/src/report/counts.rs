@@ -1,10 +1,11 @@
-//! The counts by grade, each with its drawing and word.
+//! The counts by grade, each with its drawing, its pattern in the strip, and its word.
 
 use super::view::View;
-use crate::glyph::{self, Glyph};
 use crate::sheet::{Block, Count};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::walk::{Angle, Grade};
+use baywalk_domain::walk::Grade;
+use baywalk_shapes::found::graded;
+use baywalk_shapes::hatch::swatch;
 
 pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     let grades = &view.facts.summary.grades;
@@ -14,7 +15,8 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     });
     let counts = counts.map(|grade| Count {
         figure: grades.get(grade).copied().unwrap_or(0),
-        glyph: drawing(*grade),
+        glyph: graded(*grade),
+        pattern: swatch(*grade, 36.0, 24.0),
         word: view.headed(*grade),
     });
     let mut blocks = vec![
@@ -41,15 +43,4 @@ fn gone_through(view: &View<'_>) -> String {
     let done = summary.done.to_string();
     let total = view.count("unit-points", summary.total);
     view.fill("report-gone-through", &[("done", &done), ("total", &total)])
-}
-
-fn drawing(grade: Grade) -> Glyph {
-    match grade {
-        Grade::Held => glyph::held(),
-        Grade::Moved => glyph::moved(Some(Angle::Eighth)),
-        Grade::Loose => glyph::loose(),
-        Grade::Apart => glyph::apart(),
-        Grade::LookedAt => glyph::look(),
-        Grade::NotJudged => glyph::open(),
-    }
 }

@@ -1,7 +1,7 @@
 //! Writes a sheet as one self-contained HTML file.
 
 use super::Facts;
-use crate::glyph::Pen;
+use crate::drawn;
 use crate::sheet::{Block, Sheet};
 use askama::Template;
 use baywalk_words::Words;

@@ -19,6 +19,7 @@ mod proof;
 mod readings;
 mod rig;
 mod sources;
+mod strip;
 mod verify;
 mod view;
 
@@ -72,6 +73,7 @@ fn parts(view: &View<'_>) -> Vec<Part> {
 fn result(view: &View<'_>) -> Vec<Block> {
     let mut blocks = out::blocks(view);
     blocks.extend(counts::blocks(view));
+    blocks.extend(strip::blocks(view));
     blocks.extend(next::blocks(view));
     blocks.extend(moved::blocks(view));
     blocks.extend(findings::blocks(view));

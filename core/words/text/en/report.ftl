@@ -49,6 +49,14 @@ report-not-judged-point = { $point } ({ $why })
 report-not-reached = Not reached
 report-counts = Counts
 report-gone-through = { $done } of { $total } gone through.
+report-strip = The rig from the side, nose left
+report-strip-reads = The rig from the side, nose left. Each bay is filled from below by what was found in it, in the patterns above; what is blank was not judged or not reached. Dashed: reached from the right. Thick upper edge: closed again. Raised lid: open.
+report-strip-bay = { $bay } ({ $stage }): { $told }.
+report-strip-rest =
+    { $count ->
+        [0] nothing to go through
+       *[other] { $count } not reached
+    }
 report-looked-at-means = Looked at: seen, or seen and tugged, without a torque tool. It does not say that a screw held.
 report-moved = What had moved
 report-moved-caption =

@@ -49,6 +49,14 @@ report-not-judged-point = { $point } ({ $why })
 report-not-reached = No se alcanzó
 report-counts = Recuento
 report-gone-through = { $done } de { $total } recorridos.
+report-strip = El vehículo de lado, el frente a la izquierda
+report-strip-reads = El vehículo de lado, el frente a la izquierda. Cada compartimiento se llena desde abajo con lo que se encontró en él, con los patrones de arriba; lo que está en blanco no se juzgó o no se alcanzó. Línea cortada: se llega por la derecha. Borde superior grueso: cerrado de nuevo. Tapa levantada: abierto.
+report-strip-bay = { $bay } ({ $stage }): { $told }.
+report-strip-rest =
+    { $count ->
+        [0] nada por recorrer
+       *[other] { $count } sin alcanzar
+    }
 report-looked-at-means = Visto: mirado, o mirado y jalado, sin herramienta de torque. No dice que un tornillo estuviera firme.
 report-moved = Qué se había movido
 report-moved-caption =
