@@ -1,11 +1,12 @@
 """Random services with faults (services.py) recovered by the judge of `calc service`."""
 
 import json
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import ProcessPoolExecutor, ThreadPoolExecutor
 
 import numpy as np
 import pytest
 import services
+from healthy import Healthy
 
 SERVICES = 10_000
 PARTIAL = 2_000
@@ -19,8 +20,15 @@ class Case:
         self.single = at % 5 == 0
         faults = services.FAULTS_30 if self.single else services.FAULTS_50
         self.fault = faults[at // 5 % len(faults)] if self.single else faults[at % len(faults)]
-        self.given, self.made, self.shows = services.survey(rng, self.fault, self.single, whole)
-        self.judged = None
+        self.given, self.made, self.shown = services.survey(rng, self.fault, self.single, whole)
+        self.judged, self.shows = None, None
+
+    def distance(self):
+        """How far the true readings stand from those of the nearest healthy service, in meter errors."""
+        pairs = [(at, pair) for at, state in enumerate(self.given["states"]) for pair in state["volts"]]
+        true = np.array([self.shown[at][pair] for at, pair in pairs])
+        errors = np.array([services.error(self.given["meter"], volts) for volts in true])
+        return Healthy(self.given).nearest(true, errors)
 
     def found(self):
         return [one["fault"] for one in self.judged["consistent"]]
@@ -33,7 +41,7 @@ class Case:
         ]
 
     def __repr__(self):
-        return f"{self.fault} {self.made['at']} shows {self.shows:.2f}: {self.found()} {json.dumps(self.given)}"
+        return f"{self.fault} {self.made['at']} shows {self.shows}: {self.found()} {json.dumps(self.given)}"
 
 
 def judge(calc, cases):
@@ -44,8 +52,10 @@ def judge(calc, cases):
 
     with ThreadPoolExecutor(2) as pool:
         judged = [one for batch in pool.map(run, batches) for one in batch]
-    for case, judgement in zip(cases, judged, strict=True):
-        case.judged = judgement
+    with ProcessPoolExecutor(2) as pool:
+        shows = list(pool.map(Case.distance, cases, chunksize=BATCH))
+    for case, judgement, distance in zip(cases, judged, shows, strict=True):
+        case.judged, case.shows = judgement, distance
     return cases
 
 
@@ -107,17 +117,30 @@ def test_the_true_fault_is_among_the_consistent_ones(kind, request):
     assert len(missed) <= len(cases) / 1000, (len(missed), missed[:5])
 
 
-def test_the_set_is_three_or_fewer_on_average(whole):
-    assert np.mean([len(case.judged["consistent"]) for case in whole]) <= 3.0
+@pytest.mark.parametrize("kind", ["whole", "partial"])
+def test_three_or_fewer_faults_are_left_on_average(kind, request):
+    """Counted by what is wrong; a line that is open may be either of two."""
+    left = [len(set(case.found())) for case in request.getfixturevalue(kind)]
+    assert np.mean(left) <= 3.0, np.mean(left)
 
 
-def test_the_true_fault_comes_first_where_it_shows(whole):
-    """It shows where a reading moves by more than the meter's error and no healthy service would
-    give these readings; neutral and ground that have changed places move nothing at all."""
-    shown = [case for case in whole if case.fault == "healthy" or case.shows > 1.0 and not healthy(case)]
-    assert len(shown) > 0.8 * SERVICES
+@pytest.mark.parametrize(("kind", "least"), [("whole", 0.98), ("partial", 0.93)])
+def test_the_true_fault_comes_first_where_it_shows(kind, least, request):
+    """It shows where a reading without error stands further from those of every healthy service than
+    the meter may be off. With some pairs alone, several faults often stand equally near."""
+    shown = [case for case in request.getfixturevalue(kind) if case.fault != "healthy" and case.shows > 1.0]
+    assert len(shown) > 1000
     first = np.mean([case.found()[:1] == [case.fault] for case in shown])
-    assert first >= 0.95, first
+    print(f"first in {first:.4f} of {len(shown)} ({kind})")
+    assert first >= least, first
+
+
+@pytest.mark.parametrize("kind", ["whole", "partial"])
+def test_what_is_further_than_two_errors_from_healthy_is_never_sound(kind, request):
+    """Between one error and two, a meter that is off the other way may show a healthy service."""
+    for case in request.getfixturevalue(kind):
+        if case.judged["standing"] in ("sound", "so_far"):
+            assert case.shows <= 2.0 * SLACK, case
 
 
 @pytest.mark.parametrize("kind", ["whole", "partial"])
@@ -154,7 +177,9 @@ def test_going_on_is_said_only_where_nothing_dangerous_is_left(kind, request):
         found = case.found()
         left = set(found[1:]) if found[0] == "healthy" else set()
         assert found[0] in harmless and left <= {"low_service", "high_service"} | unseen, case
-        assert found[0] != "healthy" or case.judged["standing"] == "sound", case
+        outlet = case.given["place"] == "outlet"
+        standings = ("sound", "so_far") if outlet else ("sound",)
+        assert found[0] != "healthy" or case.judged["standing"] in standings, case
 
 
 def state(volts, **loads):
@@ -221,7 +246,7 @@ def test_a_lost_neutral_behind_another_supply(calc, lines, legs):
 def test_what_floats_is_told_apart_by_a_low_impedance(calc):
     volts = {"l1_n": 120.0, "l2_n": 120.0, "l1_l2": 240.0, "l1_g": 120.0, "l2_g": 120.0, "n_g": 0.1}
     judged = one(calc, "outlet", "50A-120/240V", state(volts))
-    assert judged["standing"] == "sound"
+    assert judged["standing"] == "so_far"
     assert "open_ground" in [answer["fault"] for answer in judged["consistent"]]
     assert {"low_impedance", "load_leg_1"} <= {ask["ask"] for ask in judged["next"]}
 
@@ -236,3 +261,16 @@ def test_the_shape_that_goes_in_and_out_is_told(schemas):
 
     for schema in (schemas("service")["input"], schemas("service")["output"]):
         jsonschema.Draft202012Validator.check_schema(schema)
+
+
+def test_each_leg_is_told_its_band_and_how_that_is_known(calc):
+    """ANSI C84.1 at the service: range A 114 to 126 V, range B 110 to 127 V (from memory); common
+    cut-outs 104 to 132 V (common practice, no source)."""
+    volts = {"l1_n": 120.0, "l2_n": 111.5, "l1_l2": 262.0}
+    bands = one(calc, "outlet", "50A-120/240V", state(volts))["bands"]
+    told = [(band["pair"], band["band"], band["grounds"], band["certainty"]) for band in bands]
+    assert told == [
+        ("l1_n", "ansi_service_a", "memory", "high"),
+        ("l2_n", "ansi_service_b", "memory", "high"),
+        ("l1_l2", "cut_out", "common_practice", "low"),
+    ]

@@ -106,7 +106,7 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
     let sound = sound(stated).into_iter().zip(levels);
     let odd = others(stated)
         .iter()
-        .map(|supply| (odd(*supply), ANY_LEVEL));
+        .map(|supply| (odd(*supply), NORMAL));
     let faulty = faulty(stated, survey.place() == Place::Coach)
         .into_iter()
         .map(|wiring| (wiring, NORMAL));
@@ -126,7 +126,7 @@ fn doubles(survey: &Survey) -> Vec<Candidate> {
         });
     let odd = others(stated)
         .iter()
-        .map(|supply| (odd(*supply), ANY_LEVEL));
+        .map(|supply| (odd(*supply), NORMAL));
     collect(survey, any.chain(odd))
 }
 
