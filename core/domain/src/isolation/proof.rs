@@ -31,6 +31,8 @@ coded! {
         FoundLive = "found_live",
         /// A source or a proof was struck or changed.
         Isolation = "isolation",
+        /// The logbook was restored from a backup or recovered: what was done since is not in it.
+        Restored = "restored",
     }
 }
 

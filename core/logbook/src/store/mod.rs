@@ -4,22 +4,31 @@ mod fault;
 mod folder;
 mod header;
 mod lock;
+mod migrate;
 mod open;
 mod photo;
 mod pragma;
+mod reader;
+mod room;
 mod scratch;
+mod swap;
 
 pub use fault::{Damage, Newer, StoreFault};
 pub use photo::{MOST_PHOTO_BYTES, PhotoFault};
 
-pub(crate) use open::Store;
+pub(crate) use folder::sync;
+pub(crate) use lock::lock;
+pub(crate) use open::{Store, same_schema};
+pub(crate) use reader::Reader;
+pub(crate) use room::room;
+pub(crate) use swap::Swap;
 
 /// Marks the file as one of this project ("bayw").
 const APPLICATION: i32 = 0x6261_7977;
 
 /// The version of the store: the form of its lasting tables and the kinds and versions of entries
 /// that may stand in it. It goes up when an older program could no longer read all of it.
-pub const VERSION: u32 = 1;
+pub const VERSION: u32 = 2;
 
 /// The name of the database file.
 pub const DATABASE: &str = "baywalk.db";

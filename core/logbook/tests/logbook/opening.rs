@@ -28,9 +28,9 @@ fn sql(folder: &Path, sql: &str) {
 fn a_newer_store_is_refused_and_left_byte_for_byte() {
     let folder = tempdir().unwrap();
     whole_walk().play(&mut open(folder.path()));
-    sql(folder.path(), "PRAGMA user_version = 2");
+    sql(folder.path(), "PRAGMA user_version = 3");
     let before = bytes(folder.path());
-    let newer = StoreFault::TooNew(Newer::Store { found: 2, known: 1 });
+    let newer = StoreFault::TooNew(Newer::Store { found: 3, known: 2 });
     assert_eq!(refused(folder.path()), newer);
     assert!(bytes(folder.path()) == before);
 }
@@ -47,7 +47,7 @@ fn a_newer_store_whose_version_stands_in_its_log_alone_is_left_too() {
     }
     let before = bytes(copy.path());
     assert!(!before[1].is_empty());
-    let newer = StoreFault::TooNew(Newer::Store { found: 7, known: 1 });
+    let newer = StoreFault::TooNew(Newer::Store { found: 7, known: 2 });
     assert_eq!(refused(copy.path()), newer);
     assert!(bytes(copy.path()) == before);
 }
@@ -157,7 +157,7 @@ fn every_connection_is_set_up_for_power_cuts() {
     drop(open(folder.path()));
     let head = std::fs::read(folder.path().join("baywalk.db")).unwrap();
     assert_eq!(&head[68..72], b"bayw");
-    assert_eq!(&head[60..64], &[0, 0, 0, 1]);
+    assert_eq!(&head[60..64], &[0, 0, 0, 2]);
     assert_eq!(&head[18..20], &[2, 2], "write-ahead log");
     let mut logbook = open(folder.path());
     logbook.set_scratch("card", Some("F8")).unwrap();

@@ -19,7 +19,7 @@ use baywalk_domain::torque::{Action, BasisKind};
 use baywalk_domain::units::{DistanceUnit, Stated};
 use baywalk_domain::walk::{
     Act, AdviceShown, Angle, AsFound, AsLeft, Away, Counted, Damage, DueShown, Ending, Entry,
-    Flags, Movement, ReadyAnswer, ReadyItem, Scope, Seen, Shown, Test,
+    Flags, Mark, Movement, ReadyAnswer, ReadyItem, Recovery, Scope, Seen, Shown, Span, Test,
 };
 use chrono::{DateTime, NaiveDate};
 
@@ -83,7 +83,13 @@ fn entry(n: u64, act: Act, shown: Shown) -> Entry {
 /// One entry of each kind, in the order in which they were frozen.
 pub(crate) fn expected() -> Vec<Entry> {
     let mut entries: Vec<Entry> = (1..)
-        .zip(outside().into_iter().chain(proving()).chain(judging()))
+        .zip(
+            outside()
+                .into_iter()
+                .chain(proving())
+                .chain(judging())
+                .chain(origins()),
+        )
         .map(|(n, (act, shown))| entry(n, act, shown))
         .collect();
     for entry in &mut entries {
@@ -91,6 +97,7 @@ pub(crate) fn expected() -> Vec<Entry> {
             Act::Book(_) => entry.walk = None,
             Act::Odometer(_) => entry.flags.clock_back = true,
             Act::Resume => entry.flags.lapse = Some(Lapse::Pause),
+            Act::FromBackup { .. } => entry.flags.lapse = Some(Lapse::Restored),
             _ => {}
         }
     }
@@ -276,5 +283,25 @@ fn judging() -> Vec<(Act, Shown)> {
             bay: bay(),
             counted: Counted::ALL,
         }),
+    ]
+}
+
+fn origins() -> Vec<(Act, Shown)> {
+    let mark = |seq, pair: &str| Mark {
+        seq,
+        digest: pair.repeat(32),
+    };
+    let plain = |act| (act, Shown::default());
+    vec![
+        plain(Act::FromBackup {
+            backup: mark(112, "1e"),
+            replaced: Some(mark(130, "c7")),
+        }),
+        plain(Act::Recovered(Recovery {
+            whole_to: mark(90, "5a"),
+            reached: 130,
+            missing: vec![Span { from: 91, to: 97 }, Span { from: 101, to: 101 }],
+            sealed_anew: 32,
+        })),
     ]
 }
