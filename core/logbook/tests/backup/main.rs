@@ -13,7 +13,6 @@ mod lines;
 mod old;
 #[path = "../../../domain/tests/rehearsal/mod.rs"]
 mod rehearsal;
-mod restoring;
 #[path = "../logbook/script.rs"]
 mod script;
 mod store;
