@@ -5,7 +5,7 @@ use std::fs::File;
 use std::io::{BufWriter, Error, Write};
 
 /// How much is gathered before it is written.
-const BUFFER: usize = 1024 * 1024;
+const BUFFER: usize = 64 * 1024;
 
 /// A file that takes an archive.
 pub(super) enum Output {

@@ -57,9 +57,12 @@ impl<W: Write> Sealing<W> {
 
     fn hand_on(&mut self, keep: usize) -> std::io::Result<()> {
         let ready = self.tail.len().saturating_sub(keep);
-        let bytes: Vec<u8> = self.tail.drain(..ready).collect();
-        self.seal.update(&bytes);
-        self.out.write_all(&bytes)
+        if let Some(bytes) = self.tail.get(..ready).filter(|bytes| !bytes.is_empty()) {
+            self.seal.update(bytes);
+            self.out.write_all(bytes)?;
+            self.tail.drain(..ready);
+        }
+        Ok(())
     }
 }
 

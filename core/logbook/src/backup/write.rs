@@ -11,10 +11,16 @@ use crate::store::{self, StoreFault};
 use sha2::{Digest, Sha256};
 use std::ffi::OsString;
 use std::fs::File;
-use std::io::Write;
+use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 use zip::write::{SimpleFileOptions, StreamWriter};
 use zip::{CompressionMethod, ZipWriter};
+
+/// How much of the ledger is gathered before it is written.
+const BUFFER: usize = 256 * 1024;
+
+/// How many photos are read ahead.
+const AHEAD: usize = 2;
 
 type Zip = ZipWriter<StreamWriter<Sealing<Output>>>;
 
@@ -79,7 +85,7 @@ fn archive(
         count: Count::new(watch, Step::Writing, all),
     };
     let head = archive.ledger(job)?;
-    let missing = archive.photos(&photos, named)?;
+    let missing = archive.photos(&photos, &named)?;
     let photos = archive.members.len().saturating_sub(1);
     let file = archive.end(job, head, missing.clone())?;
     file.sync_all().map_err(target)?;
@@ -121,19 +127,20 @@ impl Writing<'_, '_, '_> {
         self.begin(member::LEDGER)?;
         let path = self.path;
         let written = |error: std::io::Error| BackupFault::target(path, &error);
-        let mut lines = Writer::new(Hashing {
+        let hashing = Hashing {
             out: &mut self.zip,
             hash: Sha256::new(),
             size: 0,
-        });
-        let mut told = 0;
+        };
+        let mut lines = Writer::new(BufWriter::with_capacity(BUFFER, hashing));
         ledger::each_stored(job.reader.conn(), |seq, body, digest| {
             lines.entry(seq, body, digest).map_err(written)?;
             let bytes = u64::try_from(body.len()).unwrap_or(u64::MAX);
-            told += bytes;
             Ok::<(), BackupFault>(self.count.add(bytes)?)
         })?;
-        let (head, hashing) = lines.end().map_err(written)?;
+        let (head, buffered) = lines.end().map_err(written)?;
+        let hashing = buffered.into_inner();
+        let hashing = hashing.map_err(|error| written(error.into_error()))?;
         self.members.push(Listed {
             name: member::LEDGER.to_owned(),
             size: hashing.size,
@@ -142,28 +149,44 @@ impl Writing<'_, '_, '_> {
         Ok(head)
     }
 
-    /// Writes the photos that are there and whole; gives the others.
-    fn photos(&mut self, photos: &Photos, named: Vec<String>) -> Result<Vec<String>, BackupFault> {
-        let mut bytes = Vec::new();
-        let mut missing = Vec::new();
-        for digest in named {
-            let Some(file) = photos.read(&digest, &mut bytes) else {
-                missing.push(digest);
-                continue;
-            };
-            let name = member::of_photo(file);
-            self.begin(&name)?;
-            let written = self.apart.during(|| self.zip.write_all(&bytes));
-            written.map_err(|error| self.fault(error))?;
-            let size = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
-            self.members.push(Listed {
-                name,
-                size,
-                sha256: digest,
+    /// Writes the photos that are there and whole; gives the others. They are read and held against
+    /// their names ahead of the writing, on a thread of their own.
+    fn photos(&mut self, photos: &Photos, named: &[String]) -> Result<Vec<String>, BackupFault> {
+        std::thread::scope(|scope| {
+            let (ahead, read) = std::sync::mpsc::sync_channel(AHEAD);
+            scope.spawn(move || {
+                for digest in named {
+                    let mut bytes = Vec::new();
+                    let file = photos.read(digest, &mut bytes).map(str::to_owned);
+                    // Nobody waits for it any more where the writing has ended.
+                    if ahead.send((digest, file, bytes)).is_err() {
+                        break;
+                    }
+                }
             });
-            self.count.add(size)?;
-        }
-        Ok(missing)
+            let mut missing = Vec::new();
+            for (digest, file, bytes) in read {
+                match file {
+                    Some(file) => self.photo(digest, &file, &bytes)?,
+                    None => missing.push(digest.clone()),
+                }
+            }
+            Ok(missing)
+        })
+    }
+
+    fn photo(&mut self, digest: &str, file: &str, bytes: &[u8]) -> Result<(), BackupFault> {
+        let name = member::of_photo(file);
+        self.begin(&name)?;
+        let written = self.apart.during(|| self.zip.write_all(bytes));
+        written.map_err(|error| self.fault(error))?;
+        let size = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
+        self.members.push(Listed {
+            name,
+            size,
+            sha256: digest.to_owned(),
+        });
+        Ok(self.count.add(size)?)
     }
 
     /// Writes the manifest, the directory and the seal.

@@ -7,6 +7,7 @@
     reason = "a test that can't go on stops with the reason; the small rig is shared"
 )]
 
+mod cut;
 mod hostile;
 mod kept;
 mod lines;
