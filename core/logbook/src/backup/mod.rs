@@ -18,6 +18,7 @@ mod photos;
 mod read;
 mod restore;
 mod seal;
+mod steady;
 mod watch;
 mod write;
 

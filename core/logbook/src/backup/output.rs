@@ -1,6 +1,7 @@
 //! Where an archive is written to, in the clear or wrapped.
 
 use super::Passphrase;
+use super::steady::Steady;
 use std::fs::File;
 use std::io::{BufWriter, Error, Write};
 
@@ -10,14 +11,14 @@ const BUFFER: usize = 64 * 1024;
 /// A file that takes an archive.
 pub(super) enum Output {
     /// In the clear.
-    Plain(BufWriter<File>),
+    Plain(BufWriter<Steady>),
     /// Wrapped by a passphrase.
-    Wrapped(Box<age::stream::StreamWriter<BufWriter<File>>>),
+    Wrapped(Box<age::stream::StreamWriter<BufWriter<Steady>>>),
 }
 
 impl Output {
     pub(super) fn new(file: File, passphrase: Option<&Passphrase>) -> std::io::Result<Self> {
-        let out = BufWriter::with_capacity(BUFFER, file);
+        let out = BufWriter::with_capacity(BUFFER, Steady::new(file)?);
         let Some(passphrase) = passphrase else {
             return Ok(Self::Plain(out));
         };
@@ -27,13 +28,14 @@ impl Output {
         Ok(Self::Wrapped(Box::new(wrap.wrap_output(out)?)))
     }
 
-    /// Ends it; gives the file, all handed to the system.
+    /// Ends it; gives the file, synced.
     pub(super) fn finish(self) -> std::io::Result<File> {
         let out = match self {
             Self::Plain(out) => out,
             Self::Wrapped(wrapped) => wrapped.finish()?,
         };
-        out.into_inner().map_err(|error| error.into_error())
+        let steady = out.into_inner();
+        steady.map_err(|error| error.into_error())?.finish()
     }
 }
 

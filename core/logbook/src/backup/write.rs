@@ -88,7 +88,6 @@ fn archive(
     let missing = archive.photos(&photos, &named)?;
     let photos = archive.members.len().saturating_sub(1);
     let file = archive.end(job, head, missing.clone())?;
-    file.sync_all().map_err(target)?;
     Ok(Made {
         path: path.to_owned(),
         head,
