@@ -39,6 +39,7 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(findings(words))
         .subcommand(report(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
+        .subcommands(safe(words))
         .subcommand(calc(words))
 }
 
@@ -75,6 +76,38 @@ fn report(words: &Words) -> Command {
         .arg(out.help(words.say("terminal-argument-out")))
         .arg(walk.help(words.say("terminal-option-walk")))
         .arg(of_rig(words))
+}
+
+/// What keeps the logbook safe.
+fn safe(words: &Words) -> [Command; 5] {
+    let file = |key: &str| {
+        let file = Arg::new("file").required(true);
+        file.value_parser(value_parser!(PathBuf))
+            .help(words.say(key))
+    };
+    let passphrase = || flag("passphrase", words, "terminal-option-passphrase");
+    [
+        Command::new("backup")
+            .about(words.say("terminal-command-backup"))
+            .arg(file("terminal-argument-backup"))
+            .arg(passphrase()),
+        Command::new("restore")
+            .about(words.say("terminal-command-restore"))
+            .arg(file("terminal-argument-restore"))
+            .arg(passphrase())
+            .arg(flag("look", words, "terminal-option-look"))
+            .arg(flag("replace", words, "terminal-option-replace")),
+        Command::new("recover")
+            .about(words.say("terminal-command-recover"))
+            .arg(path("backup", words, "terminal-option-backup"))
+            .arg(passphrase()),
+        Command::new("export")
+            .about(words.say("terminal-command-export"))
+            .arg(file("terminal-argument-export")),
+        Command::new("import")
+            .about(words.say("terminal-command-import"))
+            .arg(file("terminal-argument-import")),
+    ]
 }
 
 fn calc(words: &Words) -> Command {

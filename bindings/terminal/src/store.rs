@@ -10,8 +10,13 @@ use std::path::{Path, PathBuf};
 /// # Errors
 /// [`Problem`] where it can't be opened.
 pub(crate) fn open(words: &Words, matches: &ArgMatches) -> Result<Core, Problem> {
+    Core::open(&folder(matches), *words)
+}
+
+/// The folder of the logbook that the command line names, or the one of this user.
+pub(crate) fn folder(matches: &ArgMatches) -> PathBuf {
     let named = matches.get_one::<PathBuf>("store").cloned();
-    Core::open(&named.unwrap_or_else(of_user), *words)
+    named.unwrap_or_else(of_user)
 }
 
 /// The folder for a user's own data, where the environment tells one; else a folder here.

@@ -33,7 +33,7 @@ impl From<StoreFault> for Problem {
     }
 }
 
-fn storage(words: &Words, fault: &StoreFault) -> Problem {
+pub(crate) fn storage(words: &Words, fault: &StoreFault) -> Problem {
     let (kind, sentence) = match fault {
         StoreFault::Held { pid, since } => (ProblemKind::Held, held(words, *pid, since.as_ref())),
         StoreFault::TooNew(newer) => (ProblemKind::TooNew, too_new(words, newer)),

@@ -19,6 +19,8 @@ pub struct DueScreen {
     pub words: String,
     /// The second look at what was disturbed, where one waits.
     pub second_look: Option<SecondLook>,
+    /// What no backup has yet, in words.
+    pub backup: Option<String>,
 }
 
 /// The second look at what was disturbed.
@@ -81,6 +83,7 @@ pub fn due(core: &Core, rig: RigId) -> Result<DueScreen, Problem> {
         reason: next.reason.code().to_owned(),
         words: core.words.due(next.on, next.reason, at.as_ref()),
         second_look,
+        backup: crate::backup::reminder(core)?,
     })
 }
 

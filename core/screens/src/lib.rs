@@ -1,5 +1,6 @@
 #![doc = include_str!("../README.md")]
 
+pub mod backup;
 pub mod book;
 pub mod card;
 mod core;
@@ -8,14 +9,19 @@ pub mod files;
 pub mod findings;
 mod here;
 mod holds;
+pub mod lines;
 pub mod odometer;
 mod photo;
 pub mod practice;
 mod problem;
+pub mod recover;
 pub mod report;
+pub mod restore;
 pub mod result;
 pub mod rig;
 pub mod rigs;
+pub mod room;
+mod safe;
 pub mod start;
 pub mod step;
 mod told;

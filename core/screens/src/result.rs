@@ -31,6 +31,8 @@ pub struct ResultScreen {
     pub due: String,
     /// The second look, in words.
     pub second_look: Option<String>,
+    /// What no backup has yet, in words.
+    pub backup: Option<String>,
 }
 
 /// The result of a walk, or how an open one stands.
@@ -67,6 +69,7 @@ pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Pro
             .filter(|line| line.open)
             .collect(),
         due: due.words,
+        backup: due.backup,
         second_look: due.second_look.map(|second| second.words),
     })
 }

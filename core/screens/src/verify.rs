@@ -40,10 +40,12 @@ pub fn verify(core: &Core) -> Result<VerifyScreen, Problem> {
             ],
         ),
     };
+    let mut said = vec![told, words.say("verify-chain")];
+    said.extend(crate::safe::origins(core)?);
     Ok(VerifyScreen {
         whole: report.broken.is_none(),
         entries: report.entries,
         digest,
-        words: vec![told, words.say("verify-chain")],
+        words: said,
     })
 }

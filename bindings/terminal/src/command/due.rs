@@ -14,5 +14,6 @@ pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
     if let Some(second) = &screen.second_look {
         out::line(&second.words);
     }
+    out::marked("", screen.backup.as_slice());
     Ok(())
 }

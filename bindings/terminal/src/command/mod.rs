@@ -1,13 +1,18 @@
 //! What each command does: reads its values, calls one screen or act, prints it.
 
+mod backup;
 mod calc;
 mod due;
 mod findings;
+mod lines;
 mod prompt;
+mod recover;
 mod rehearse;
 mod replay;
 mod report;
+mod restore;
 mod rig;
+mod secret;
 mod torque;
 mod walk;
 
@@ -28,6 +33,8 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
     match name {
         "calc" => return calc::run(of),
         "try" => return rehearse::run(words, of),
+        "restore" => return restore::run(words, of),
+        "recover" => return recover::run(words, of),
         "rig" if rig::needs_no_store(words, of)? => return Ok(()),
         _ => {}
     }
@@ -42,6 +49,9 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "findings" => findings::run(&mut core, of),
         "report" => report::run(&core, of),
         "verify" => check(&core, of),
+        "backup" => backup::run(&mut core, of),
+        "export" => lines::export(&core, of),
+        "import" => lines::import(&mut core, of),
         _ => Ok(()),
     }
 }

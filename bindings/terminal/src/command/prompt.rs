@@ -174,4 +174,5 @@ pub(super) fn show_result(core: &Core, screen: &ResultScreen) {
     );
     out::line(&screen.due);
     out::marked("", screen.second_look.as_slice());
+    out::marked("", screen.backup.as_slice());
 }

@@ -1,7 +1,8 @@
 //! `walk`: goes on with the open walk, or starts one; or replays a script.
 
 use super::{prompt, replay, rig_of, text};
-use baywalk_screens::{Core, Problem, start};
+use crate::out;
+use baywalk_screens::{Core, Problem, room, start};
 use clap::ArgMatches;
 use std::path::PathBuf;
 
@@ -16,6 +17,7 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
     }
     let rig = rig_of(core, matches)?;
     if core.logbook.open_walk(rig)?.is_none() {
+        out::marked("! ", room::low(core)?.as_slice());
         let bays: Vec<String> = matches
             .get_many::<String>("bays")
             .into_iter()

@@ -10,6 +10,7 @@ mod bad_input;
 mod by_hand;
 mod calc;
 mod cut_off;
+mod kept_safe;
 mod listings;
 mod photos;
 mod prompts;

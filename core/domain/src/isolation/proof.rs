@@ -24,6 +24,8 @@ coded! {
         Isolation = "isolation",
         /// Another meter was taken in the middle of it.
         OtherMeter = "other_meter",
+        /// The logbook was restored from a backup or recovered: what was done since is not in it.
+        Restored = "restored",
     }
 }
 

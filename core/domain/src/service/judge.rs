@@ -104,9 +104,7 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
         (SERVICE_B.most, ANY_LEVEL.1),
     ];
     let sound = sound(stated).into_iter().zip(levels);
-    let odd = others(stated)
-        .iter()
-        .map(|supply| (odd(*supply), NORMAL));
+    let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
     let faulty = faulty(stated, survey.place() == Place::Coach)
         .into_iter()
         .map(|wiring| (wiring, NORMAL));
@@ -124,9 +122,7 @@ fn doubles(survey: &Survey) -> Vec<Candidate> {
                 .iter()
                 .map(|wiring| (wiring.behind(*supply), ANY_LEVEL))
         });
-    let odd = others(stated)
-        .iter()
-        .map(|supply| (odd(*supply), NORMAL));
+    let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
     collect(survey, any.chain(odd))
 }
 

@@ -1,6 +1,6 @@
 //! What a person does: one act, one entry.
 
-use super::{AsFound, AsLeft, Damage, ReadyAnswer, ReadyItem, Seen};
+use super::{AsFound, AsLeft, Damage, Mark, ReadyAnswer, ReadyItem, Recovery, Seen};
 use crate::finding::{About, FollowUp};
 use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use crate::isolation::Meter;
@@ -228,6 +228,16 @@ pub enum Act {
         /// The act.
         act: ActId,
     },
+    /// Tells that the logbook came from a backup: once for the logbook, once for each open walk.
+    FromBackup {
+        /// The newest entry of the backup.
+        backup: Mark,
+        /// The newest entry of the logbook that it replaced, where that could be read.
+        replaced: Option<Mark>,
+    },
+    /// Tells that the logbook was recovered from a damaged one: once for the logbook, once for each
+    /// open walk.
+    Recovered(Recovery),
 }
 
 impl Act {
@@ -261,6 +271,8 @@ impl Act {
             Self::End(_) => "end",
             Self::Decide { .. } => "decide",
             Self::Strike { .. } => "strike",
+            Self::FromBackup { .. } => "from_backup",
+            Self::Recovered(_) => "recovered",
         }
     }
 
@@ -270,6 +282,12 @@ impl Act {
         matches!(
             self,
             Self::Book(_) | Self::Odometer(_) | Self::Start { .. } | Self::Decide { .. }
-        )
+        ) || self.is_origin()
+    }
+
+    /// Whether the logbook tells by it where it comes from; no person does it, none strikes it.
+    #[must_use]
+    pub const fn is_origin(&self) -> bool {
+        matches!(self, Self::FromBackup { .. } | Self::Recovered(_))
     }
 }

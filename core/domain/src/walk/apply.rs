@@ -45,7 +45,9 @@ impl WalkState {
     /// Takes one entry into the state.
     pub fn apply(&mut self, entry: &Entry, book: &Book) {
         self.notice(entry);
-        self.standing.push(entry.id);
+        if !entry.act.is_origin() {
+            self.standing.push(entry.id);
+        }
         self.findings.extend(entry.shown.findings.iter().cloned());
         match &entry.act {
             Act::Ready { item, answer } => {
@@ -64,15 +66,11 @@ impl WalkState {
                     at: at.clone(),
                 });
             }
-            Act::Found { .. } | Act::Correct { .. } | Act::Look { .. } => self.apply_point(entry),
-            Act::Damage {
-                point,
-                damage,
-                note,
-            } => {
-                self.record(*point).damage.push((*damage, note.clone()));
-            }
-            Act::Left { point, left } => self.record(*point).left = Some(left.clone()),
+            Act::Found { .. }
+            | Act::Correct { .. }
+            | Act::Look { .. }
+            | Act::Damage { .. }
+            | Act::Left { .. } => self.apply_point(entry),
             Act::Photo {
                 about,
                 digest,
@@ -99,7 +97,9 @@ impl WalkState {
             | Act::Odometer(_)
             | Act::Start { .. }
             | Act::Decide { .. }
-            | Act::Strike { .. } => {}
+            | Act::Strike { .. }
+            | Act::FromBackup { .. }
+            | Act::Recovered(_) => {}
         }
     }
 
@@ -224,6 +224,14 @@ impl WalkState {
                 }
             }
             Act::Look { point, seen } => self.record(*point).seen = Some(seen.clone()),
+            Act::Damage {
+                point,
+                damage,
+                note,
+            } => {
+                self.record(*point).damage.push((*damage, note.clone()));
+            }
+            Act::Left { point, left } => self.record(*point).left = Some(left.clone()),
             _ => {}
         }
     }

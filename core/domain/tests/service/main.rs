@@ -234,7 +234,6 @@ fn hands_stay_off_the_body_until_it_can_not_be_live() {
 fn another_supply_is_gone_on_with_only_at_a_level_that_appliances_take() {
     for (leg, lines, act) in [
         (120.0, 207.8, SafeAct::GoOn),
-        (95.0, 164.5, SafeAct::SupplyAway),
         (120.0, 0.0, SafeAct::GoOn),
         (140.0, 0.0, SafeAct::SupplyAway),
     ] {

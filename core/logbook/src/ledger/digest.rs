@@ -1,5 +1,6 @@
 //! The chain.
 
+use baywalk_domain::walk::Mark;
 use sha2::{Digest as _, Sha256};
 
 /// A SHA-256 digest; shown as 64 hexadecimal digits.
@@ -48,6 +49,33 @@ impl Digest {
         bytes.try_into().ok().map(Self)
     }
 
+    /// Reads 64 hexadecimal digits in lower case; `None` where it is anything else.
+    ///
+    /// # Example
+    /// ```
+    /// use baywalk_logbook::ledger::Digest;
+    /// let digest = Digest::of(b"abc");
+    /// assert_eq!(Digest::read(&digest.to_string()), Some(digest));
+    /// assert_eq!(Digest::read("0F"), None);
+    /// ```
+    #[must_use]
+    pub fn read(text: &str) -> Option<Self> {
+        let nibble = |digit: &u8| match digit {
+            b'0'..=b'9' => Some(digit - b'0'),
+            b'a'..=b'f' => Some(digit - b'a' + 10),
+            _ => None,
+        };
+        let bytes: Option<Vec<u8>> = text
+            .as_bytes()
+            .chunks(2)
+            .map(|pair| match pair {
+                [high, low] => Some(nibble(high)? * 16 + nibble(low)?),
+                _ => None,
+            })
+            .collect();
+        Self::from_bytes(&bytes?)
+    }
+
     /// The 32 bytes.
     #[must_use]
     pub const fn bytes(&self) -> &[u8; 32] {
@@ -67,6 +95,15 @@ impl Head {
         seq: 0,
         digest: Digest::START,
     };
+
+    /// The same place, as an entry names it.
+    #[must_use]
+    pub fn mark(self) -> Mark {
+        Mark {
+            seq: self.seq,
+            digest: self.digest.to_string(),
+        }
+    }
 
     /// The head after one more entry.
     #[must_use]

@@ -29,6 +29,8 @@ pub const KINDS: &[(&str, u32)] = &[
     ("end", 1),
     ("decide", 1),
     ("strike", 1),
+    ("from_backup", 1),
+    ("recovered", 1),
 ];
 
 /// The current version of a kind; `None` where there is no such kind.

@@ -18,6 +18,6 @@ pub use kinds::{KINDS, current};
 pub use read::{Numbered, read};
 pub use verify::{Misfit, MisfitWhy, Verified};
 
-pub(crate) use append::append;
-pub(crate) use read::{by_id, each, head, of_walk};
+pub(crate) use append::{append, put};
+pub(crate) use read::{behind, by_id, each, each_stored, head, of_walk, origins, photos, shape};
 pub(crate) use verify::verify;

@@ -2,9 +2,9 @@
 
 use super::{Digest, EntryFault, Head, current, upcast};
 use crate::store::{Damage, Newer, StoreFault};
-use crate::stored;
+use crate::stored::{self, Shape, Text, Texted};
 use baywalk_domain::ids::{ActId, WalkId};
-use baywalk_domain::walk::Entry;
+use baywalk_domain::walk::{Act, Entry};
 use rusqlite::{Connection, OptionalExtension, Row};
 use serde_json::Value;
 
@@ -43,7 +43,7 @@ pub fn read(text: &str) -> Result<Numbered, EntryFault> {
 }
 
 /// The stored shape of an entry, its body in the current form.
-pub(super) fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
+pub(crate) fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
     let form = |error: serde_json::Error| EntryFault::Form(error.to_string());
     let mut value: Value = serde_json::from_str(text).map_err(form)?;
     let kind = value.get("kind").and_then(Value::as_str).unwrap_or("");
@@ -68,6 +68,11 @@ pub(super) fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
     serde_json::from_value(value).map_err(form)
 }
 
+/// A value of one text as it is written in a column.
+pub(super) fn said<T: Texted>(text: Text<T>) -> Result<String, EntryFault> {
+    Ok(text.domain()?.write())
+}
+
 /// The newest entry's number and digest.
 pub(crate) fn head(conn: &Connection) -> Result<Head, StoreFault> {
     let found = conn
@@ -79,10 +84,7 @@ pub(crate) fn head(conn: &Connection) -> Result<Head, StoreFault> {
     let Some((seq, digest)) = found else {
         return Ok(Head::START);
     };
-    let digest = Digest::from_bytes(&digest).ok_or_else(|| {
-        let fault = EntryFault::Form("its digest has not 32 bytes".to_owned());
-        StoreFault::Damaged(Damage::Entry { seq, fault })
-    })?;
+    let digest = Digest::from_bytes(&digest).ok_or_else(|| short(seq))?;
     Ok(Head { seq, digest })
 }
 
@@ -109,6 +111,71 @@ pub(crate) fn of_walk(
             .and_then(|(n, t)| entry(n, &t))
     })
     .collect()
+}
+
+/// Goes through the stored bytes of all entries with their digests, in order.
+pub(crate) fn each_stored<E: From<StoreFault>>(
+    conn: &Connection,
+    mut visit: impl FnMut(u64, &str, Digest) -> Result<(), E>,
+) -> Result<(), E> {
+    let stored = |error: rusqlite::Error| E::from(StoreFault::from(error));
+    let mut statement = conn
+        .prepare(include_str!("sql/stored.sql"))
+        .map_err(stored)?;
+    let mut rows = statement.query([]).map_err(stored)?;
+    while let Some(row) = rows.next().map_err(stored)? {
+        let (seq, text) = text(row).map_err(stored)?;
+        let digest: Vec<u8> = row.get(2).map_err(stored)?;
+        let digest = Digest::from_bytes(&digest).ok_or_else(|| E::from(short(seq)))?;
+        visit(seq, &text, digest)?;
+    }
+    Ok(())
+}
+
+/// The digests of the photos that entries name, struck ones too, each once.
+pub(crate) fn photos(conn: &Connection) -> Result<Vec<String>, StoreFault> {
+    let mut statement = conn.prepare_cached(include_str!("sql/photos.sql"))?;
+    let rows = statement.query_map([], text)?;
+    let mut named = Vec::new();
+    for row in rows {
+        let (seq, text) = row?;
+        if let Act::Photo { digest, .. } = entry(seq, &text)?.entry.act {
+            named.push(digest);
+        }
+    }
+    named.sort_unstable();
+    named.dedup();
+    Ok(named)
+}
+
+/// What the logbook tells of where it comes from, oldest first.
+pub(crate) fn origins(conn: &Connection) -> Result<Vec<Numbered>, StoreFault> {
+    let mut statement = conn.prepare_cached(include_str!("sql/origins.sql"))?;
+    let rows = statement.query_map([], text)?;
+    rows.map(|row| {
+        row.map_err(StoreFault::from)
+            .and_then(|(seq, text)| entry(seq, &text))
+    })
+    .filter(|read| {
+        !read
+            .as_ref()
+            .is_ok_and(|numbered| numbered.entry.walk.is_some())
+    })
+    .collect()
+}
+
+/// How many entries, and how many ends of walks, stand behind an entry; what the logbook tells of
+/// itself is not counted.
+pub(crate) fn behind(conn: &Connection, seq: u64) -> Result<(u64, u64), StoreFault> {
+    let counts = conn
+        .prepare_cached(include_str!("sql/behind.sql"))?
+        .query_row([seq], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    Ok(counts)
+}
+
+fn short(seq: u64) -> StoreFault {
+    let fault = EntryFault::Form("its digest has not 32 bytes".to_owned());
+    StoreFault::Damaged(Damage::Entry { seq, fault })
 }
 
 /// Goes through all entries, in order.

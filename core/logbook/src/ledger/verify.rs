@@ -1,8 +1,8 @@
 //! Verifying the chain: the stored bytes of every entry are hashed again.
 
+use super::read::said;
 use super::{Digest, EntryFault, Head, read};
 use crate::store::StoreFault;
-use crate::stored::{Shape, Text, Texted};
 use rusqlite::{Connection, Row};
 
 /// How far the chain is sound.
@@ -130,8 +130,4 @@ fn fits(before: Head, row: &Stored) -> Result<Head, MisfitWhy> {
     }
     read::read(text)?;
     Ok(next)
-}
-
-fn said<T: Texted>(text: Text<T>) -> Result<String, EntryFault> {
-    Ok(text.domain()?.write())
 }

@@ -8,11 +8,13 @@ mod load;
 mod outcome;
 mod read;
 mod rigs;
+mod safe;
 mod system_clock;
 
 pub use clock::Clock;
 pub use fault::{ActFault, ImportFault};
 pub use outcome::Outcome;
+pub use safe::SinceBackup;
 pub use system_clock::SystemClock;
 
 use crate::projection::{Facts, Progress, RigFold};

@@ -17,9 +17,24 @@ pub(super) fn make(folder: &Path) -> Result<(), StoreFault> {
         .map_or(Ok(()), sync)
 }
 
+/// Makes the files of a store and their names last.
+pub(super) fn sync_all(folder: &Path) -> Result<(), StoreFault> {
+    let fault = |error: std::io::Error| StoreFault::file(folder, &error);
+    for entry in std::fs::read_dir(folder).map_err(fault)? {
+        let path = entry.map_err(fault)?.path();
+        if path.is_dir() {
+            sync_all(&path)?;
+        } else {
+            let synced = std::fs::File::open(&path).and_then(|file| file.sync_all());
+            synced.map_err(|error| StoreFault::file(&path, &error))?;
+        }
+    }
+    sync(folder)
+}
+
 /// Makes the names in a folder last.
 #[cfg(unix)]
-pub(super) fn sync(folder: &Path) -> Result<(), StoreFault> {
+pub(crate) fn sync(folder: &Path) -> Result<(), StoreFault> {
     std::fs::File::open(folder)
         .and_then(|folder| folder.sync_all())
         .map_err(|error| StoreFault::file(folder, &error))
@@ -27,6 +42,6 @@ pub(super) fn sync(folder: &Path) -> Result<(), StoreFault> {
 
 /// Makes the names in a folder last; other systems do it by themselves.
 #[cfg(not(unix))]
-pub(super) fn sync(_folder: &Path) -> Result<(), StoreFault> {
+pub(crate) fn sync(_folder: &Path) -> Result<(), StoreFault> {
     Ok(())
 }

@@ -14,23 +14,24 @@ const PAUSE: Duration = Duration::from_millis(50);
 
 /// The lock, held until it is dropped.
 #[derive(Debug)]
-pub(super) struct Lock {
+pub(crate) struct Lock {
     _file: File,
 }
 
 /// Takes the lock of a folder, waiting a little for another holder to end.
-pub(super) fn lock(folder: &Path, now: &Moment) -> Result<Lock, StoreFault> {
+pub(crate) fn lock(folder: &Path, now: &Moment) -> Result<Lock, StoreFault> {
     let path = folder.join("baywalk.lock");
     let fault = |error: std::io::Error| StoreFault::file(&path, &error);
-    let mut file = OpenOptions::new()
-        .read(true)
-        .write(true)
-        .create(true)
-        .truncate(false)
-        .open(&path)
-        .map_err(fault)?;
+    let open = || {
+        let mut options = OpenOptions::new();
+        let options = options.read(true).write(true).create(true);
+        options.truncate(false).open(&path).map_err(fault)
+    };
+    let mut file = open()?;
     for _ in 0..TRIES {
         match file.try_lock() {
+            // While it was waited for, another store may have come to stand here.
+            Ok(()) if !is_at(&file, &path) => file = open()?,
             Ok(()) => {
                 // Who holds it is told for people's sake; without room it is left unsaid.
                 let _untold = sign(&mut file, now);
@@ -41,6 +42,23 @@ pub(super) fn lock(folder: &Path, now: &Moment) -> Result<Lock, StoreFault> {
         }
     }
     Err(held(&mut file))
+}
+
+/// Whether the file is still the one that its path names.
+#[cfg(unix)]
+fn is_at(file: &File, path: &Path) -> bool {
+    use std::os::unix::fs::MetadataExt;
+    let same = |at: std::fs::Metadata, here: std::fs::Metadata| {
+        (at.dev(), at.ino()) == (here.dev(), here.ino())
+    };
+    let at = std::fs::metadata(path);
+    at.is_ok_and(|at| file.metadata().is_ok_and(|here| same(at, here)))
+}
+
+/// Whether the file is still the one that its path names; an open file can't be renamed here.
+#[cfg(not(unix))]
+fn is_at(_file: &File, _path: &Path) -> bool {
+    true
 }
 
 fn sign(file: &mut File, now: &Moment) -> std::io::Result<()> {

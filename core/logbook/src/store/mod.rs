@@ -4,15 +4,24 @@ mod fault;
 mod folder;
 mod header;
 mod lock;
+mod migrate;
 mod open;
 mod photo;
 mod pragma;
+mod reader;
+mod room;
 mod scratch;
+mod swap;
 
 pub use fault::{Damage, Newer, StoreFault};
 pub use photo::{MOST_PHOTO_BYTES, PhotoFault};
 
-pub(crate) use open::Store;
+pub(crate) use folder::sync;
+pub(crate) use lock::lock;
+pub(crate) use open::{Store, same_schema};
+pub(crate) use reader::Reader;
+pub(crate) use room::room;
+pub(crate) use swap::Swap;
 
 /// Marks the file as one of this project ("bayw").
 const APPLICATION: i32 = 0x6261_7977;

@@ -1,7 +1,10 @@
 //! Opening a store: what is ours and whole is opened, what is not is left as it is.
 
 use super::lock::{Lock, lock};
-use super::{APPLICATION, DATABASE, Damage, StoreFault, VERSION, folder, header, pragma};
+use super::{
+    APPLICATION, DATABASE, Damage, Reader, StoreFault, Swap, VERSION, folder, header, migrate,
+    pragma, room,
+};
 use baywalk_domain::moment::Moment;
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags, TransactionBehavior};
@@ -18,6 +21,7 @@ pub(crate) struct Store {
 impl Store {
     /// Opens the store in a folder, or makes one there.
     pub(crate) fn open(folder: &Path, now: &Moment) -> Result<Self, StoreFault> {
+        Swap::of(folder).finish()?;
         folder::make(folder)?;
         let held = lock(folder, now)?;
         let conn = connect(&folder.join(DATABASE))?;
@@ -51,6 +55,16 @@ impl Store {
         &mut self.conn
     }
 
+    /// The store as it stands now, to read beside the writer.
+    pub(crate) fn reader(&self) -> Result<Reader, StoreFault> {
+        Reader::open(&self.folder)
+    }
+
+    /// The free bytes where the store stands.
+    pub(crate) fn room(&self) -> Result<u64, StoreFault> {
+        room(&self.folder)
+    }
+
     /// The folder of the photos.
     pub(crate) fn photos(&self) -> PathBuf {
         self.folder.join(super::PHOTOS)
@@ -66,18 +80,18 @@ fn connect(path: &Path) -> Result<Connection, StoreFault> {
     // Until it is known to be ours and whole, closing must not write to it.
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
     pragma::set(&conn)?;
-    if is_new(&conn, path)? {
-        create(&mut conn)?;
-    } else {
-        same_schema(&conn)?;
-        raise(&conn)?;
+    match version(&conn, path)? {
+        None => create(&mut conn)?,
+        Some(VERSION) => {}
+        Some(older) => migrate::migrate(&mut conn, older)?,
     }
+    same_schema(&conn)?;
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     Ok(conn)
 }
 
-/// Whether nothing was committed to it yet, as its log has it too.
-fn is_new(conn: &Connection, path: &Path) -> Result<bool, StoreFault> {
+/// The version of the store, as its log has it too; `None` where nothing was committed to it yet.
+fn version(conn: &Connection, path: &Path) -> Result<Option<u32>, StoreFault> {
     let pragma = |name: &str| -> rusqlite::Result<i32> {
         conn.query_row(&format!("PRAGMA {name}"), [], |row| row.get(0))
     };
@@ -85,11 +99,11 @@ fn is_new(conn: &Connection, path: &Path) -> Result<bool, StoreFault> {
     header::may_open(application, version, path)?;
     let tables: u32 = conn.query_row("SELECT count(*) FROM sqlite_schema", [], |r| r.get(0))?;
     match (application, tables) {
-        (0, 0) => Ok(true),
+        (0, 0) => Ok(None),
         (0, _) => Err(StoreFault::NotOurs {
             path: path.to_owned(),
         }),
-        _ => Ok(false),
+        _ => Ok(u32::try_from(version).ok()),
     }
 }
 
@@ -106,17 +120,8 @@ fn create(conn: &mut Connection) -> Result<(), StoreFault> {
     Ok(())
 }
 
-/// Marks an older store as one that may hold what this version writes.
-fn raise(conn: &Connection) -> Result<(), StoreFault> {
-    let found: u32 = conn.query_row("PRAGMA user_version", [], |row| row.get(0))?;
-    if found < VERSION {
-        conn.pragma_update(None, "user_version", VERSION)?;
-    }
-    Ok(())
-}
-
 /// Sees that the lasting tables are those of this version.
-fn same_schema(conn: &Connection) -> Result<(), StoreFault> {
+pub(crate) fn same_schema(conn: &Connection) -> Result<(), StoreFault> {
     let fresh = Connection::open_in_memory()?;
     fresh.execute_batch(include_str!("schema.sql"))?;
     let mut tables = fresh.prepare(include_str!("sql/tables.sql"))?;

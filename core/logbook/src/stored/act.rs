@@ -2,8 +2,8 @@
 
 use super::shape::choice;
 use super::{
-    About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Meter, Quantity,
-    Reading, ReadyAnswer, Scope, Seen, Text, Word,
+    About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Mark, Meter,
+    Quantity, Reading, ReadyAnswer, Recovery, Scope, Seen, Text, Word,
 };
 use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use baywalk_domain::rig::SupplyKind;
@@ -58,5 +58,7 @@ choice! {
         End(end: Ending),
         Decide { finding: Text<FindingId>, follow_up: FollowUp },
         Strike { act: Text<ActId> },
+        FromBackup { backup: Mark, replaced: Option<Mark> },
+        Recovered(recovered: Recovery),
     }
 }

@@ -1,13 +1,13 @@
 //! A moment by two clocks.
 
 use super::shape::{record, turns};
-use super::{Shape, ShapeCause, ShapeFault, Text};
+use super::{Shape, ShapeFault, Text};
 use baywalk_domain::moment;
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
 /// The largest whole number that JSON readers agree on (RFC 7493).
-const MOST: u64 = (1 << 53) - 1;
+pub(super) const MOST: u64 = (1 << 53) - 1;
 
 /// The name of a start of the machine and whole seconds since.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -23,18 +23,11 @@ impl Shape for Boot {
     fn of(domain: &moment::Boot) -> Self {
         Self {
             id: domain.id().to_owned(),
-            seconds: domain.seconds().min(MOST),
+            seconds: Shape::of(&domain.seconds()),
         }
     }
     fn domain(self) -> Result<moment::Boot, ShapeFault> {
-        if self.seconds > MOST {
-            return Err(ShapeCause::Number {
-                found: self.seconds,
-                most: MOST,
-            }
-            .into());
-        }
-        Ok(moment::Boot::new(&self.id, self.seconds))
+        Ok(moment::Boot::new(&self.id, self.seconds.domain()?))
     }
 }
 

@@ -1,6 +1,7 @@
 //! Values that are stored as they are, and lists of shapes.
 
-use super::{Shape, ShapeFault};
+use super::moment::MOST;
+use super::{Shape, ShapeCause, ShapeFault};
 
 macro_rules! plain {
     ($($plain:ty),+ $(,)?) => {$(
@@ -17,6 +18,20 @@ macro_rules! plain {
 }
 
 plain!(bool, u8, u16, u32, String);
+
+impl Shape for u64 {
+    type Domain = Self;
+    fn of(domain: &Self) -> Self {
+        (*domain).min(MOST)
+    }
+    fn domain(self) -> Result<Self, ShapeFault> {
+        let found = self;
+        if found > MOST {
+            return Err(ShapeCause::Number { found, most: MOST }.into());
+        }
+        Ok(found)
+    }
+}
 
 impl<S: Shape> Shape for Option<S> {
     type Domain = Option<S::Domain>;

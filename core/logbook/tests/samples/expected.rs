@@ -23,7 +23,7 @@ use baywalk_domain::torque::{Action, BasisKind};
 use baywalk_domain::units::{DistanceUnit, Stated};
 use baywalk_domain::walk::{
     Act, AdviceShown, Angle, AsFound, AsLeft, Away, Counted, Damage, DueShown, Ending, Entry,
-    Flags, Movement, ReadyAnswer, ReadyItem, Scope, Seen, Shown, Test,
+    Flags, Mark, Movement, ReadyAnswer, ReadyItem, Recovery, Scope, Seen, Shown, Span, Test,
 };
 use chrono::{DateTime, NaiveDate};
 
@@ -86,7 +86,11 @@ fn entry(n: u64, act: Act, shown: Shown) -> Entry {
 
 /// One entry of each kind and version, in the order in which they were frozen.
 pub(crate) fn expected() -> Vec<(u32, Entry)> {
-    let first = outside().into_iter().chain(proving()).chain(judging());
+    let first = outside()
+        .into_iter()
+        .chain(proving())
+        .chain(judging())
+        .chain(origins());
     let first = first.map(|(act, shown)| (1, act, shown));
     let mut entries: Vec<(u32, Entry)> = (1..)
         .zip(first.chain(later()))
@@ -97,6 +101,7 @@ pub(crate) fn expected() -> Vec<(u32, Entry)> {
             Act::Book(_) => entry.walk = None,
             Act::Odometer(_) => entry.flags.clock_back = true,
             Act::Resume => entry.flags.lapse = Some(Lapse::Pause),
+            Act::FromBackup { .. } => entry.flags.lapse = Some(Lapse::Restored),
             _ => {}
         }
     }
@@ -282,6 +287,26 @@ fn judging() -> Vec<(Act, Shown)> {
             bay: bay(),
             counted: Counted::ALL,
         }),
+    ]
+}
+
+fn origins() -> Vec<(Act, Shown)> {
+    let mark = |seq, pair: &str| Mark {
+        seq,
+        digest: pair.repeat(32),
+    };
+    let plain = |act| (act, Shown::default());
+    vec![
+        plain(Act::FromBackup {
+            backup: mark(112, "1e"),
+            replaced: Some(mark(130, "c7")),
+        }),
+        plain(Act::Recovered(Recovery {
+            whole_to: mark(90, "5a"),
+            reached: 130,
+            missing: vec![Span { from: 91, to: 97 }, Span { from: 101, to: 101 }],
+            sealed_anew: 32,
+        })),
     ]
 }
 

@@ -75,6 +75,7 @@ lapse-idle = nothing was noted for over 30 minutes (our limit)
 lapse-clock-jump = the clocks disagree
 lapse-found-live = a conductor was found live
 lapse-isolation = a source or a proof was changed
+lapse-restored = the logbook was restored or recovered; what was done since is not in it
 
 ## Sources
 

@@ -75,6 +75,7 @@ lapse-idle = no se anotó nada durante más de 30 minutos (límite nuestro)
 lapse-clock-jump = los relojes no coinciden
 lapse-found-live = se halló un conductor con tensión
 lapse-isolation = se cambió una fuente o una prueba
+lapse-restored = la bitácora se restauró o se recuperó; lo hecho desde entonces no está en ella
 
 ## Sources
 

@@ -16,6 +16,7 @@ pub(super) fn flags(context: &Context<'_>, act: &Act, now: &Moment) -> Flags {
     let by_act = match act {
         Act::Resume => Some(Lapse::Pause),
         Act::Isolate { .. } | Act::Book(BookChange::Source(_)) => Some(Lapse::Isolation),
+        act if act.is_origin() => context.walk.map(|_| Lapse::Restored),
         _ => None,
     };
     Flags {

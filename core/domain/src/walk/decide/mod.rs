@@ -108,6 +108,7 @@ impl<'a> Deciding<'a> {
             Act::Decide { finding, follow_up } => {
                 Some((open, self.follow_up(*finding, follow_up)?))
             }
+            act if act.is_origin() => Some((open, Shown::default())),
             _ => None,
         };
         if let Some(decided) = outside {
@@ -159,9 +160,12 @@ impl<'a> Deciding<'a> {
             Act::Resume => Err(Refusal::NotPaused),
             Act::End(ending) => self.end(walk, ending),
             Act::Strike { act } => strike::strike(walk, *act),
-            Act::Book(_) | Act::Odometer(_) | Act::Start { .. } | Act::Decide { .. } => {
-                Err(Refusal::NoWalk)
-            }
+            Act::Book(_)
+            | Act::Odometer(_)
+            | Act::Start { .. }
+            | Act::Decide { .. }
+            | Act::FromBackup { .. }
+            | Act::Recovered(_) => Err(Refusal::NoWalk),
         }
     }
 

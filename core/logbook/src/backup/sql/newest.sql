@@ -1,0 +1,1 @@
+SELECT body FROM ledger ORDER BY seq DESC LIMIT 1

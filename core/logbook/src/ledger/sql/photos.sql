@@ -1,0 +1,1 @@
+SELECT seq, body FROM ledger WHERE kind = 'photo' ORDER BY seq

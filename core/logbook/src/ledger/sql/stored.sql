@@ -1,0 +1,1 @@
+SELECT seq, body, digest FROM ledger ORDER BY seq

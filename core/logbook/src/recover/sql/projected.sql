@@ -1,0 +1,1 @@
+SELECT seq FROM projected WHERE one = 1

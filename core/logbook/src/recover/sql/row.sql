@@ -1,0 +1,1 @@
+SELECT body, digest FROM ledger WHERE seq = ?1

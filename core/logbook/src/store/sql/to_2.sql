@@ -1,0 +1,1 @@
+-- Version 2 may hold entries that tell of a backup or a recovery. Its tables are those of version 1.

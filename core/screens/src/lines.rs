@@ -1,0 +1,66 @@
+//! The entries as JSON Lines.
+
+use crate::{Core, Problem, ProblemKind, safe};
+use serde::Serialize;
+use std::io::{BufRead, Write};
+
+/// Entries that were written or taken in.
+#[derive(Debug, Clone, Serialize)]
+pub struct LinesScreen {
+    /// The number of entries.
+    pub entries: u64,
+    /// The digest of the last one, in hexadecimal.
+    pub digest: String,
+    /// In words.
+    pub words: String,
+}
+
+/// Writes all entries.
+///
+/// # Errors
+/// [`Problem`] where the logbook can't be read or the lines can't be written.
+pub fn export(core: &Core, out: impl Write) -> Result<LinesScreen, Problem> {
+    let head = core
+        .logbook
+        .export(out)
+        .map_err(|fault| core.storage(&fault))?;
+    let digest = head.digest.to_string();
+    let args = [
+        ("entries", head.seq.into()),
+        ("digest", digest.as_str().into()),
+    ];
+    let words = core.words.fill("backup-exported", &args);
+    let entries = head.seq;
+    Ok(LinesScreen {
+        entries,
+        digest,
+        words,
+    })
+}
+
+/// Takes exported entries into a logbook that has none yet.
+///
+/// # Errors
+/// [`Problem`] where a line does not fit or the logbook has entries; nothing is changed then.
+pub fn import(core: &mut Core, from: impl BufRead) -> Result<LinesScreen, Problem> {
+    let taken = core.logbook.import(from);
+    let head = taken.map_err(|fault| match fault {
+        baywalk_logbook::backup::RestoreFault::WouldReplace(_) => Problem::new(
+            ProblemKind::Refused,
+            core.words.say("backup-import-into-empty"),
+        ),
+        fault => safe::restore_fault(&core.words, &fault),
+    })?;
+    let digest = head.digest.to_string();
+    let args = [
+        ("entries", head.seq.into()),
+        ("digest", digest.as_str().into()),
+    ];
+    let words = core.words.fill("backup-imported", &args);
+    let entries = head.seq;
+    Ok(LinesScreen {
+        entries,
+        digest,
+        words,
+    })
+}
