@@ -9,6 +9,7 @@
     reason = "a test tool that can't go on stops with the reason"
 )]
 
+pub mod allocations;
 pub mod controls;
 pub mod disk;
 pub mod faults;
