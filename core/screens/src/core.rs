@@ -24,6 +24,12 @@ impl Core {
     pub fn storage(&self, fault: &StoreFault) -> Problem {
         storage(&self.words, fault)
     }
+
+    /// What stands in the way of storing, in words, where no logbook could be opened.
+    #[must_use]
+    pub fn worded(words: &Words, fault: &StoreFault) -> Problem {
+        storage(words, fault)
+    }
 }
 
 /// A fault of the store, for readers of screens who have no words at hand: worded in English.

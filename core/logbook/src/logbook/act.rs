@@ -30,7 +30,7 @@ impl Logbook {
     /// entry or another act has the name.
     pub fn call(&mut self, call: &Call, at: &Moment) -> Result<Outcome, ActFault> {
         self.trust()?;
-        if let Some(first) = self.recorded(call)? {
+        if let Some(first) = self.doubting(Self::recorded, call)? {
             return Ok(first);
         }
         match &self.progress.newest {
@@ -65,11 +65,25 @@ impl Logbook {
 
     pub(super) fn record(&mut self, call: &Call, at: &Moment) -> Result<Outcome, ActFault> {
         self.trust()?;
-        let entry = self.decide(call, at)?;
+        let entry = self.doubting(|book, call| book.decide(call, at), call)?;
         self.write(entry).map_err(|fault| {
             self.doubt |= fault.asks_reopen();
             ActFault::Storage(fault)
         })
+    }
+
+    /// Reads for an act; a reading that fails leaves the connection in doubt as a writing does: it
+    /// may hold a lock that it could not give back.
+    fn doubting<T>(
+        &mut self,
+        read: impl FnOnce(&Self, &Call) -> Result<T, ActFault>,
+        call: &Call,
+    ) -> Result<T, ActFault> {
+        let done = read(self, call);
+        if let Err(ActFault::Storage(fault)) = &done {
+            self.doubt |= fault.asks_reopen();
+        }
+        done
     }
 
     fn decide(&self, call: &Call, at: &Moment) -> Result<Entry, ActFault> {

@@ -6,6 +6,10 @@ use std::io::Read;
 use std::path::Path;
 
 const MAGIC: &[u8] = b"SQLite format 3\0";
+/// The first bytes of a log, by the order of bytes in its sums (the same, section 4.1).
+const LOG_MAGICS: &[&[u8]] = &[b"\x37\x7f\x06\x82", b"\x37\x7f\x06\x83"];
+/// The first bytes of a rollback journal (the same, section 3).
+const JOURNAL_MAGIC: &[u8] = b"\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
 const USER_VERSION: usize = 60;
 const APPLICATION_ID: usize = 68;
 const LENGTH: usize = 100;
@@ -27,12 +31,29 @@ pub(super) fn look(path: &Path) -> Result<(), StoreFault> {
         return Ok(());
     }
     if !head.starts_with(MAGIC) || head.len() < LENGTH {
+        if can_be_mended(path) {
+            return Ok(());
+        }
         return Err(StoreFault::Damaged(Damage::NotADatabase {
             path: path.to_owned(),
         }));
     }
     let number = |at| number(&head, at);
     may_open(number(APPLICATION_ID), number(USER_VERSION), path)
+}
+
+/// Whether a log or a journal stands beside a file. A power cut in the middle of writing the file's
+/// first sector can leave anything there, while these still have the whole of it: then only the
+/// database engine can tell what the file is.
+fn can_be_mended(path: &Path) -> bool {
+    let begins = |ending: &str, magics: &[&[u8]]| {
+        let mut beside = path.as_os_str().to_owned();
+        beside.push(ending);
+        let mut head = [0; 8];
+        let read = std::fs::File::open(beside).and_then(|mut file| file.read_exact(&mut head));
+        read.is_ok() && magics.iter().any(|magic| head.starts_with(magic))
+    };
+    begins("-wal", LOG_MAGICS) || begins("-journal", &[JOURNAL_MAGIC])
 }
 
 /// Sees that an application number and a version are ours; both are 0 before the first commit.

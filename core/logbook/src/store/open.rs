@@ -32,8 +32,10 @@ impl Store {
         })
     }
 
-    /// Opens the database anew, after an error that leaves a connection in doubt.
+    /// Opens the database anew, after an error that leaves a connection in doubt. That one is let go
+    /// first: a lock that it could not give back would keep the new one waiting.
     pub(crate) fn reopen(&mut self) -> Result<(), StoreFault> {
+        self.conn = Connection::open_in_memory()?;
         self.conn = connect(&self.folder.join(DATABASE))?;
         Ok(())
     }

@@ -70,6 +70,28 @@ fn what_is_no_database_is_refused_and_kept() {
 }
 
 #[test]
+fn a_file_whose_first_sector_was_being_written_is_opened_by_its_log() {
+    let (folder, copy) = (tempdir().unwrap(), tempdir().unwrap());
+    let mut logbook = open(folder.path());
+    whole_walk().play(&mut logbook);
+    for name in ["baywalk.db", "baywalk.db-wal"] {
+        std::fs::copy(folder.path().join(name), copy.path().join(name)).unwrap();
+    }
+    let path = copy.path().join("baywalk.db");
+    let mut file = std::fs::read(&path).unwrap();
+    file[..512].fill(0x5a);
+    std::fs::write(&path, &file).unwrap();
+    assert_eq!(open(copy.path()).digest(), logbook.digest());
+    // With the file alone, and with a log that is none, it is refused and kept.
+    std::fs::write(&path, &file).unwrap();
+    for log in [&b""[..], &b"\x37\x7f\x06\x82 no log"[..]] {
+        std::fs::write(copy.path().join("baywalk.db-wal"), log).unwrap();
+        assert!(matches!(refused(copy.path()), StoreFault::Damaged(_)));
+        assert!(std::fs::read(&path).unwrap() == file);
+    }
+}
+
+#[test]
 fn another_programs_database_is_refused_and_kept() {
     let folder = tempdir().unwrap();
     let path = folder.path().join("baywalk.db");
