@@ -25,6 +25,7 @@ calculations! {
     due,
     heat_rise,
     joint,
+    loosening,
     service,
     tool_setting,
     torque,

@@ -555,3 +555,12 @@ bank-finding-borderline = Within the meter's error of a limit
 drop-class-within-3-percent = up to 3 %
 drop-class-within-10-percent = up to 10 %
 drop-class-over-10-percent = above 10 %
+
+## Why no law of loosening is told
+
+no-fit-nothing = no joint was checked after it was set
+no-fit-none-moved = none had moved
+no-fit-few-moved = fewer than five had moved, too few to tell how fast
+no-fit-one-age = all were checked at one age, which tells how many but not how fast
+no-fit-from-the-start = they moved no later than others held, as if some had never been tight
+no-fit-no-end = no curve fits what was found

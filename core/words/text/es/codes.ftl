@@ -555,3 +555,12 @@ bank-finding-borderline = Dentro del error del medidor respecto a un límite
 drop-class-within-3-percent = hasta el 3 %
 drop-class-within-10-percent = hasta el 10 %
 drop-class-over-10-percent = más del 10 %
+
+## Por qué no se da una ley de aflojamiento
+
+no-fit-nothing = ninguna unión se revisó después de apretarla
+no-fit-none-moved = ninguna se había movido
+no-fit-few-moved = se movieron menos de cinco, muy pocas para decir con qué rapidez
+no-fit-one-age = todas se revisaron a la misma edad, lo que dice cuántas pero no con qué rapidez
+no-fit-from-the-start = se movieron no más tarde que otras que aguantaron, como si algunas nunca hubieran estado apretadas
+no-fit-no-end = ninguna curva se ajusta a lo hallado
