@@ -7,6 +7,7 @@ pub mod finding;
 pub mod ids;
 pub mod isolation;
 pub mod joint;
+pub mod loosening;
 pub mod moment;
 pub mod published;
 pub mod rig;

@@ -26,6 +26,7 @@ calculations! {
     heat_rise,
     isolation,
     joint,
+    loosening,
     service,
     tool_setting,
     torque,

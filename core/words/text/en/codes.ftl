@@ -565,3 +565,12 @@ lapse-other-meter = another meter was taken in the middle of it
 reading-outlet-l-g = Outlet on leg 1, L to G
 safe-act-measure-on = Measure on before relying on it.
 service-standing-so-far = Nothing wrong shows so far; what is not read or loaded yet may hide a fault
+
+## Why no law of loosening is told
+
+no-fit-nothing = no joint was checked after it was set
+no-fit-none-moved = none had moved
+no-fit-few-moved = fewer than five had moved, too few to tell how fast
+no-fit-one-age = all were checked at one age, which tells how many but not how fast
+no-fit-from-the-start = they moved no later than others held, as if some had never been tight
+no-fit-no-end = no curve fits what was found

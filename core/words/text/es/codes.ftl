@@ -565,3 +565,12 @@ lapse-other-meter = se tomó otro medidor a mitad de camino
 reading-outlet-l-g = Tomacorriente de la pierna 1, L a G
 safe-act-measure-on = Siga midiendo antes de confiar en ello.
 service-standing-so-far = Hasta ahora no se ve nada mal; lo que falta leer o cargar puede ocultar una falla
+
+## Por qué no se da una ley de aflojamiento
+
+no-fit-nothing = ninguna unión se revisó después de apretarla
+no-fit-none-moved = ninguna se había movido
+no-fit-few-moved = se movieron menos de cinco, muy pocas para decir con qué rapidez
+no-fit-one-age = todas se revisaron a la misma edad, lo que dice cuántas pero no con qué rapidez
+no-fit-from-the-start = se movieron no más tarde que otras que aguantaron, como si algunas nunca hubieran estado apretadas
+no-fit-no-end = ninguna curva se ajusta a lo hallado
