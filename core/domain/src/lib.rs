@@ -8,6 +8,7 @@ pub mod ids;
 pub mod isolation;
 pub mod joint;
 pub mod moment;
+pub mod plan;
 pub mod published;
 pub mod rig;
 pub mod service;

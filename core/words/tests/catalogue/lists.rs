@@ -48,6 +48,7 @@ lists![
     joint::HeatCaution,
     joint::HeatClass,
     joint::Surface,
+    plan::Proof,
     rig::BoltGrade,
     rig::Conductor,
     rig::DeviceKind,

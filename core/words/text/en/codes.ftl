@@ -555,3 +555,6 @@ bank-finding-borderline = Within the meter's error of a limit
 drop-class-within-3-percent = up to 3 %
 drop-class-within-10-percent = up to 10 %
 drop-class-over-10-percent = above 10 %
+plan-proof-best = no plan is worth more: proved
+plan-proof-too-many-bays = best plan found: more bays come into question than can be searched whole
+plan-proof-cut-off = best plan found: the search was cut off

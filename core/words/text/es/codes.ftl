@@ -555,3 +555,6 @@ bank-finding-borderline = Dentro del error del medidor respecto a un límite
 drop-class-within-3-percent = hasta el 3 %
 drop-class-within-10-percent = hasta el 10 %
 drop-class-over-10-percent = más del 10 %
+plan-proof-best = ningún plan vale más: demostrado
+plan-proof-too-many-bays = el mejor plan hallado: hay más compartimentos posibles de los que se pueden examinar por completo
+plan-proof-cut-off = el mejor plan hallado: la búsqueda se interrumpió
