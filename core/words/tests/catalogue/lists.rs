@@ -5,8 +5,8 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
 use baywalk_domain::{
-    bank, due, finding, isolation, joint, published, rig, service, supply, torque, units, walk,
-    wire,
+    bank, due, finding, isolation, joint, plan, published, rig, service, supply, torque, units,
+    walk, wire,
 };
 use baywalk_words::Words;
 use std::collections::{BTreeMap, BTreeSet};
