@@ -9,6 +9,7 @@ pub mod isolation;
 pub mod joint;
 pub mod loosening;
 pub mod moment;
+pub mod plan;
 pub mod published;
 pub mod rig;
 pub mod service;

@@ -5,7 +5,7 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
 use baywalk_domain::{
-    bank, due, finding, isolation, joint, loosening, published, rig, service, supply, torque,
+    bank, due, finding, isolation, joint, loosening, plan, published, rig, service, supply, torque,
     units, walk, wire,
 };
 use baywalk_words::Words;
@@ -50,6 +50,7 @@ lists![
     joint::HeatClass,
     joint::Surface,
     loosening::NoFit,
+    plan::Proof,
     rig::BoltGrade,
     rig::Conductor,
     rig::DeviceKind,

@@ -574,3 +574,6 @@ no-fit-few-moved = fewer than five had moved, too few to tell how fast
 no-fit-one-age = all were checked at one age, which tells how many but not how fast
 no-fit-from-the-start = they moved no later than others held, as if some had never been tight
 no-fit-no-end = no curve fits what was found
+plan-proof-best = no plan is worth more: proved
+plan-proof-too-many-bays = best plan found: more bays come into question than can be searched whole
+plan-proof-cut-off = best plan found: the search was cut off

@@ -574,3 +574,6 @@ no-fit-few-moved = se movieron menos de cinco, muy pocas para decir con qué rap
 no-fit-one-age = todas se revisaron a la misma edad, lo que dice cuántas pero no con qué rapidez
 no-fit-from-the-start = se movieron no más tarde que otras que aguantaron, como si algunas nunca hubieran estado apretadas
 no-fit-no-end = ninguna curva se ajusta a lo hallado
+plan-proof-best = ningún plan vale más: demostrado
+plan-proof-too-many-bays = el mejor plan hallado: hay más compartimentos posibles de los que se pueden examinar por completo
+plan-proof-cut-off = el mejor plan hallado: la búsqueda se interrumpió
