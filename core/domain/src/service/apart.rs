@@ -2,6 +2,7 @@
 
 use super::candidate::Candidate;
 use super::circuit::Shown;
+use super::missing::missing;
 use super::model::{circuit, shown};
 use super::{Fault, Load, Meter, Pair, State, Survey};
 use crate::coded::{Coded, coded};
@@ -56,8 +57,27 @@ struct Choice {
     tells: Vec<Couple>,
 }
 
-/// What to read next, the most telling first, until nothing more is told apart.
+/// What to read next, the most telling first, until nothing more is told apart; then whatever else is
+/// missing before a service may be called sound.
 pub(super) fn apart(survey: &Survey, consistent: &[Candidate]) -> Vec<NextReading> {
+    let mut asked = telling(survey, consistent);
+    for (ask, pair) in missing(survey) {
+        if !asked
+            .iter()
+            .any(|one| one.ask == ask && (pair.is_none() || one.pair == pair))
+        {
+            asked.push(NextReading {
+                ask,
+                pair,
+                tells: 0,
+            });
+        }
+    }
+    asked
+}
+
+/// The readings that tell candidates apart.
+fn telling(survey: &Survey, consistent: &[Candidate]) -> Vec<NextReading> {
     if consistent.is_empty() {
         return vec![NextReading {
             ask: Ask::AllAgain,
@@ -164,8 +184,7 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
 /// Whether a pair was read with nothing switched on.
 fn read_bare(survey: &Survey, pair: Pair) -> bool {
     let mut states = survey.states().iter();
-    states
-        .any(|state| state.load_1.is_none() && state.load_2.is_none() && state.read(pair).is_some())
+    states.any(|state| state.is_bare() && state.read(pair).is_some())
 }
 
 /// What one choice tells apart, and by which pair most.

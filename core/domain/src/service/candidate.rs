@@ -80,33 +80,16 @@ pub(super) fn explained(survey: &Survey, wiring: &Wiring, values: &Values) -> Ve
         .collect()
 }
 
-/// What is done first about a fault: the gravest thought first.
+/// What a fault deserves to be done first, were it certain.
+///
+/// A sound supply of another kind or level goes on only within the common cut-outs.
 pub(super) fn act(fault: Fault, level: Span, place: Place) -> SafeAct {
-    let away = match place {
-        Place::Outlet => SafeAct::DontPlugIn,
-        Place::Coach => SafeAct::SupplyAway,
-    };
-    match fault {
-        Fault::LineGroundSwapped | Fault::LineNeutralSwapped if place == Place::Coach => {
-            SafeAct::DontTouch
-        }
-        Fault::Healthy | Fault::Supply208 | Fault::OneLegAdapter => SafeAct::GoOn,
-        Fault::LowService | Fault::HighService
-            if level.least >= CUT_OUT.least && level.most <= CUT_OUT.most =>
-        {
-            SafeAct::GoOn
-        }
-        _ => away,
-    }
-}
-
-/// How grave an act is; the greater goes first.
-pub(super) const fn gravity(act: SafeAct) -> u8 {
-    match act {
-        SafeAct::DontTouch => 3,
-        SafeAct::SupplyAway | SafeAct::DontPlugIn | SafeAct::BatteryOff => 2,
-        SafeAct::OutOfService => 1,
-        SafeAct::MeasureLater | SafeAct::GoOn => 0,
+    let within = level.least >= CUT_OUT.least && level.most <= CUT_OUT.most;
+    match (fault, place) {
+        (fault, _) if fault.is_sound() && within => SafeAct::GoOn,
+        (Fault::LineGroundSwapped | Fault::LineNeutralSwapped, Place::Coach) => SafeAct::DontTouch,
+        (_, Place::Outlet) => SafeAct::DontPlugIn,
+        (_, Place::Coach) => SafeAct::SupplyAway,
     }
 }
 

@@ -2,29 +2,16 @@
 
 use super::apart::{NextReading, apart};
 use super::bands::{BandSeen, bands_seen};
-use super::candidate::{Candidate, act, common, explained, gravity};
+use super::candidate::{Candidate, act, common, explained};
 use super::fit::Problem;
 use super::model::{self, EMF, bounds};
 use super::search::best;
+use super::verdict::{Caution, Standing, cautions, first_act, standing};
 use super::wiring::{Supply, Wiring, faulty, odd, sound};
 use super::{Fault, Place, Survey};
-use crate::coded::{Coded, coded};
+use crate::coded::Coded;
 use crate::rig::ServiceKind;
 use crate::supply::{SERVICE_B, SafeAct};
-
-coded! {
-    /// How a service stands after its readings.
-    Standing as "service-standing" {
-        /// No fault that these readings could show; hidden ones may remain.
-        Sound = "sound",
-        /// Healthy explains the readings, and so does a fault that would show.
-        Open = "open",
-        /// Only a fault explains them.
-        Faulty = "faulty",
-        /// Nothing that is known here explains them.
-        Unexplained = "unexplained",
-    }
-}
 
 /// What the readings of a service say.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,6 +20,8 @@ pub struct Judgement {
     pub standing: Standing,
     /// What is done first.
     pub act: SafeAct,
+    /// What else is told with the act.
+    pub cautions: Vec<Caution>,
     /// Every fault that explains all readings within the meter's error, the likeliest first.
     pub consistent: Vec<Candidate>,
     /// What to read next so that they are told apart, the most telling first.
@@ -83,10 +72,11 @@ pub fn judge(survey: &Survey) -> Judgement {
         one.hidden = healthy && one.fault != Fault::Healthy;
     }
     rank(&mut consistent);
-    let standing = standing(&consistent);
+    let standing = standing(survey, &consistent);
     Judgement {
         standing,
         act: first_act(survey, &consistent, standing),
+        cautions: cautions(survey, &consistent),
         apart: apart(survey, &consistent),
         bands: bands_seen(survey),
         consistent,
@@ -200,49 +190,5 @@ fn rank(consistent: &mut [Candidate]) {
     let best = consistent.first().map_or(0.0, |first| first.weight);
     for one in consistent {
         one.weight = (one.weight - best).exp();
-    }
-}
-
-/// A service is sound only where no fault is left that a plain reading would have shown.
-fn standing(consistent: &[Candidate]) -> Standing {
-    let shows = |one: &Candidate| would_show(one.fault);
-    match consistent.first() {
-        None => Standing::Unexplained,
-        Some(first) if first.fault == Fault::Healthy && !consistent.iter().any(shows) => {
-            Standing::Sound
-        }
-        Some(_) if consistent.iter().any(|one| one.fault == Fault::Healthy) => Standing::Open,
-        Some(_) => Standing::Faulty,
-    }
-}
-
-/// Whether a fault shows once every pair was read, even with nothing switched on.
-const fn would_show(fault: Fault) -> bool {
-    matches!(
-        fault,
-        Fault::LineNeutralSwapped
-            | Fault::LineGroundSwapped
-            | Fault::Supply208
-            | Fault::OneLegAdapter
-    )
-}
-
-/// The gravest act of all candidates; going on only where the service is sound.
-fn first_act(survey: &Survey, consistent: &[Candidate], standing: Standing) -> SafeAct {
-    match consistent.first() {
-        Some(first) if standing == Standing::Sound => first.act,
-        Some(first) if first.fault == Fault::Healthy => SafeAct::MeasureLater,
-        Some(first) => consistent
-            .iter()
-            .map(|one| one.act)
-            .fold(first.act, |gravest, act| {
-                if gravity(act) > gravity(gravest) {
-                    act
-                } else {
-                    gravest
-                }
-            }),
-        None if survey.place() == Place::Outlet => SafeAct::DontPlugIn,
-        None => SafeAct::SupplyAway,
     }
 }

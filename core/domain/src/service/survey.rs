@@ -49,6 +49,12 @@ impl Load {
         Self::watts(amperes * NAMEPLATE_VOLTS)
     }
 
+    /// Its nameplate in watts at 120 V.
+    #[must_use]
+    pub const fn rated(self) -> f64 {
+        self.0 * NAMEPLATE_VOLTS * NAMEPLATE_VOLTS
+    }
+
     /// Its conductance in siemens.
     pub(super) const fn siemens(self) -> f64 {
         self.0
@@ -87,6 +93,17 @@ impl State {
             *cell = Some(volts.volts());
         }
         self
+    }
+
+    /// Whether nothing is switched on.
+    #[must_use]
+    pub const fn is_bare(&self) -> bool {
+        self.load_1.is_none() && self.load_2.is_none()
+    }
+
+    /// The load on leg 1 (0) or leg 2 (1).
+    pub(super) const fn load(&self, leg: usize) -> Option<Load> {
+        if leg == 0 { self.load_1 } else { self.load_2 }
     }
 
     /// What was read at a pair, in volts.

@@ -35,6 +35,12 @@ coded! {
         OutOfService = "out_of_service",
         /// Measure it when it can be measured.
         MeasureLater = "measure_later",
+        /// Nothing shows so far, and not everything that could show was read: measure on.
+        MeasureOn = "measure_on",
+        /// A live body is not ruled out yet: hands off it while measuring on.
+        DontTouchYet = "dont_touch_yet",
+        /// What is wrong at an outlet is not ruled out yet: measure on before plugging in.
+        DontPlugInYet = "dont_plug_in_yet",
     }
 }
 

@@ -74,6 +74,7 @@ lists![
     rig::TorqueBasis,
     rig::Washer,
     service::Ask,
+    service::Caution,
     service::Conductor,
     service::Fault,
     service::Pair,
