@@ -131,6 +131,17 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
         all[UNBALANCE] = Bound::new(-UNBALANCED, UNBALANCED);
     }
     all[OFFSET] = Bound::new(-OFFSETS, OFFSETS);
+    bound_ways(&mut all, wiring);
+    if survey.place() == Place::Coach {
+        all[BESIDE] = beside(wiring);
+        all[BESIDE + 1] = all[BESIDE];
+    }
+    bound_states(&mut all, survey);
+    all
+}
+
+/// The bounds of conductors and their joints.
+fn bound_ways(all: &mut [Bound; UNKNOWNS], wiring: &Wiring) {
     all[WAY] = SOUND_WAY;
     for conductor in [L1, L2, N] {
         all[JOINTS + conductor] = Bound::new(0.0, SOUND_JOINTS);
@@ -145,16 +156,21 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
             decades: true,
         };
     }
-    if survey.place() == Place::Coach {
-        let least = if wiring.tied { TYING_WATTS } else { 0.0 };
-        let [least, most] = [least, BESIDE_WATTS].map(|watts| watts / NAMEPLATE_VOLTS.powi(2));
-        all[BESIDE] = Bound {
-            least,
-            most,
-            decades: wiring.tied,
-        };
-        all[BESIDE + 1] = all[BESIDE];
+}
+
+/// The bounds of the small loads on a leg of a coach.
+fn beside(wiring: &Wiring) -> Bound {
+    let least = if wiring.tied { TYING_WATTS } else { 0.0 };
+    let [least, most] = [least, BESIDE_WATTS].map(|watts| watts / NAMEPLATE_VOLTS.powi(2));
+    Bound {
+        least,
+        most,
+        decades: wiring.tied,
     }
+}
+
+/// The bounds of drift and loads, state by state.
+fn bound_states(all: &mut [Bound; UNKNOWNS], survey: &Survey) {
     for (at, state) in survey.states().iter().enumerate() {
         if at > 0 {
             all[DRIFT + at - 1] = Bound::new(-DRIFTS, DRIFTS);
@@ -165,7 +181,6 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
             }
         }
     }
-    all
 }
 
 /// The same service at another time: no drift, loads as on their nameplates.
