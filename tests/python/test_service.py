@@ -79,7 +79,7 @@ def met(case, one):
     for state, circuit in zip(case.given["states"], one["explained"], strict=True):
         emf = np.array([complex(*part) for part in circuit["emf"]])
         legs, way = circuit["between"], np.array(circuit["way"])
-        between = [(0, 2, legs[0]), (1, 2, legs[1]), (2, 3, legs[2])]
+        between = [(0, 2, legs[0]), (1, 2, legs[1]), (2, 3, legs[2]), (0, 1, legs[3])]
         for pair, read in state["volts"].items():
             shown = services.volts(emf, way, between, services.PAIRS[pair], meter["input"])
             if abs(shown - read) > SLACK * services.error(meter, read):

@@ -106,8 +106,8 @@ struct ExplainedOut {
     emf: [[f64; 2]; 4],
     /// The ways from them to L1, L2, N and G, in siemens; 0 is open.
     way: [f64; 4],
-    /// Between L1 and N, L2 and N, N and G, in siemens.
-    between: [f64; 3],
+    /// Between L1 and N, L2 and N, N and G, L1 and L2, in siemens.
+    between: [f64; 4],
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -257,7 +257,7 @@ impl From<&Explained> for ExplainedOut {
         Self {
             emf: one.emf,
             way: one.way,
-            between: [one.leg_1, one.leg_2, one.bond],
+            between: [one.leg_1, one.leg_2, one.bond, one.lines],
         }
     }
 }

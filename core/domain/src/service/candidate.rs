@@ -25,6 +25,8 @@ pub struct Explained {
     pub leg_1: f64,
     /// What lies between L2 and N, in siemens.
     pub leg_2: f64,
+    /// What lies between L1 and L2, in siemens.
+    pub lines: f64,
     /// What lies between N and G, in siemens.
     pub bond: f64,
 }
@@ -67,6 +69,7 @@ impl Explained {
             way: circuit.feeds.map(|feed| feed.siemens),
             leg_1: circuit.leg_1,
             leg_2: circuit.leg_2,
+            lines: circuit.lines,
             bond: circuit.bond,
         }
     }

@@ -3,9 +3,9 @@
 use super::apart::{NextReading, apart};
 use super::bands::{BandSeen, bands_seen};
 use super::candidate::{Candidate, act, common, explained};
-use super::fit::Problem;
+use super::fit::{Point, Problem};
 use super::model::{self, EMF, bounds};
-use super::search::best;
+use super::search::{best, thorough};
 use super::verdict::{Caution, Standing, cautions, first_act, standing};
 use super::wiring::{Supply, Wiring, faulty, odd, sound};
 use super::{Fault, Place, Survey};
@@ -34,6 +34,8 @@ pub struct Judgement {
 const ANY_LEVEL: (f64, f64) = (40.0, 170.0);
 /// A normal level, with the difference of two lines: what a single fault is sought at.
 const NORMAL: (f64, f64) = (SERVICE_B.least - 2.0, SERVICE_B.most + 2.0);
+/// How much rarer an open line is while a 240 V load feeds it back, as a logarithm. Ours.
+const BACK_FED: f64 = 1.0;
 /// How much the sum of squared residuals weighs in the order of candidates. Ours.
 const FIT: f64 = 0.7;
 
@@ -63,7 +65,10 @@ const FIT: f64 = 0.7;
 /// ```
 #[must_use]
 pub fn judge(survey: &Survey) -> Judgement {
-    let mut consistent = singles(survey);
+    let mut consistent = singles(survey, best);
+    if consistent.is_empty() {
+        consistent = singles(survey, thorough);
+    }
     if consistent.is_empty() {
         consistent = doubles(survey);
     }
@@ -83,8 +88,11 @@ pub fn judge(survey: &Survey) -> Judgement {
     }
 }
 
+/// How a point is sought at which a wiring meets the readings.
+type Search = fn(&Problem<'_>) -> Option<Point>;
+
 /// Every single fault that is consistent.
-fn singles(survey: &Survey) -> Vec<Candidate> {
+fn singles(survey: &Survey, search: Search) -> Vec<Candidate> {
     let stated = stated(survey);
     let levels = [
         (SERVICE_B.least, SERVICE_B.most),
@@ -96,7 +104,7 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
     let faulty = faulty(stated, survey.place() == Place::Coach)
         .into_iter()
         .map(|wiring| (wiring, NORMAL));
-    collect(survey, sound.chain(odd).chain(faulty))
+    collect(survey, search, sound.chain(odd).chain(faulty))
 }
 
 /// Every fault behind every kind and level of supply.
@@ -113,7 +121,7 @@ fn doubles(survey: &Survey) -> Vec<Candidate> {
     let odd = others(stated)
         .iter()
         .map(|supply| (odd(*supply), ANY_LEVEL));
-    collect(survey, any.chain(odd))
+    collect(survey, best, any.chain(odd))
 }
 
 const fn stated(survey: &Survey) -> Supply {
@@ -132,9 +140,13 @@ const fn others(stated: Supply) -> &'static [Supply] {
 }
 
 /// The consistent ones; of the forms of one fault the best.
-fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -> Vec<Candidate> {
+fn collect(
+    survey: &Survey,
+    search: Search,
+    tried: impl Iterator<Item = (Wiring, (f64, f64))>,
+) -> Vec<Candidate> {
     let mut found: Vec<Candidate> = Vec::new();
-    for one in tried.filter_map(|(wiring, window)| candidate(survey, wiring, window)) {
+    for one in tried.filter_map(|(wiring, window)| candidate(survey, search, wiring, window)) {
         let same = |other: &&mut Candidate| {
             (other.fault, other.at, other.also) == (one.fault, one.at, one.also)
         };
@@ -148,13 +160,18 @@ fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -
 }
 
 /// Holds one wiring against the readings. Its weight is still a logarithm.
-fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Candidate> {
+fn candidate(
+    survey: &Survey,
+    search: Search,
+    wiring: Wiring,
+    window: (f64, f64),
+) -> Option<Candidate> {
     let problem = Problem {
         survey,
         wiring,
         bounds: bounds(survey, &wiring, window),
     };
-    let best = best(&problem)?;
+    let best = search(&problem)?;
     let level = problem.span(&best, EMF);
     let ohms = wiring
         .weak
@@ -170,7 +187,10 @@ fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Cand
         ohms,
         act: act(wiring.fault, level, survey.place()),
         worst: best.worst(),
-        weight: common(wiring.fault) - FIT * best.squares() - problem.ghosts(&best)
+        weight: common(wiring.fault)
+            - if wiring.back_fed { BACK_FED } else { 0.0 }
+            - FIT * best.squares()
+            - problem.ghosts(&best)
             + ohms.map_or(0.0, |ohms| model::share_of_joints(ohms).ln()),
         explained: explained(survey, &wiring, &values),
         wiring,

@@ -35,6 +35,8 @@ pub(super) struct Wiring {
     pub(super) bonded: bool,
     /// Whether small loads in the coach tie what is open; else it floats.
     pub(super) tied: bool,
+    /// Whether a load between the lines feeds the open one back from the other.
+    pub(super) back_fed: bool,
 }
 
 /// Every conductor where it belongs.
@@ -52,6 +54,7 @@ impl Wiring {
             weak: None,
             bonded: false,
             tied: false,
+            back_fed: false,
         }
     }
 
@@ -77,6 +80,14 @@ impl Wiring {
         Self { tied: true, ..self }
     }
 
+    /// The same with the open line fed back through a load between the lines.
+    const fn back_fed(self) -> Self {
+        Self {
+            back_fed: true,
+            ..self
+        }
+    }
+
     /// Whether it needs a second line.
     const fn needs_line_2(&self) -> bool {
         matches!(self.at, Some(Conductor::Line2 | Conductor::BothLines))
@@ -84,14 +95,19 @@ impl Wiring {
 }
 
 /// Every wiring that differs from a sound one, for a supply; in a coach also those in which small
-/// loads tie what is open.
+/// loads tie what is open, or a 240 V load feeds an open line back.
 pub(super) fn faulty(supply: Supply, coach: bool) -> Vec<Wiring> {
     let one_line = supply == Supply::Single;
     let all = || joints(supply).into_iter().chain(exchanged(supply));
     let may_be_tied =
         |wiring: &Wiring| coach && matches!(wiring.fault, Fault::OpenNeutral | Fault::OpenLeg);
+    let may_be_fed = |wiring: &Wiring| {
+        let one = matches!(wiring.at, Some(Conductor::Line1 | Conductor::Line2));
+        coach && !one_line && one && wiring.fault == Fault::OpenLeg
+    };
     all()
         .chain(all().filter(may_be_tied).map(Wiring::tied))
+        .chain(all().filter(may_be_fed).map(Wiring::back_fed))
         .filter(|wiring| !(one_line && wiring.needs_line_2()))
         .collect()
 }

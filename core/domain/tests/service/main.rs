@@ -203,6 +203,22 @@ fn hands_stay_off_until_a_live_body_is_ruled_out() {
     assert_eq!(judgement.act, SafeAct::DontTouchYet);
 }
 
+/// Line 1 is open and fed back by 1,500 W between the lines (38.4 Ω): it reads as a one-leg adapter
+/// does, until 1,500 W on leg 1 (9.6 Ω) bring it to 120 · 9.6 / 48 = 24 V (Ohm's law, computed).
+#[test]
+fn an_open_line_that_is_fed_back_is_thought_of() {
+    let bare = state((None, None), [120.0, 120.0, 0.0, 120.0, 120.0, 0.1]);
+    let judgement = judged(Place::Coach, vec![bare]);
+    assert_eq!(faults(&judgement).first(), Some(&Fault::OneLegAdapter));
+    assert!(faults(&judgement).contains(&Fault::OpenLeg));
+    assert_eq!(judgement.act, SafeAct::MeasureOn);
+    assert!(judgement.cautions.contains(&Caution::BackFed));
+    let loaded = state((Some(1500.0), None), [24.0, 119.8, 95.8, 24.0, 119.9, 0.1]);
+    let judgement = judged(Place::Coach, vec![bare, loaded]);
+    assert_eq!(faults(&judgement).first(), Some(&Fault::OpenLeg));
+    assert_eq!(judgement.act, SafeAct::SupplyAway);
+}
+
 /// 104 to 132 V are the common cut-outs (common practice, no source); 120 · √3 = 208 V.
 #[test]
 fn a_supply_of_another_kind_goes_on_only_within_the_cut_outs() {
