@@ -60,6 +60,7 @@ def service(rng, fault, single):
         "bond": 0.0,
         "joint": None,
         "at": None,
+        "lines": 0.0,
         "beside": rng.uniform(0.0, 15.0, 2) / 120.0**2,
         "leak": leaks(rng, single),
     }
@@ -77,6 +78,9 @@ def service(rng, fault, single):
         both = not single and rng.random() < 0.2
         made["at"] = "both_lines" if both else line
         made["open"][[0, 1] if both else [leg]] = True
+        if not (both or single) and rng.random() < 0.3:
+            # A 240 V load in the coach feeds the open line back from the other.
+            made["lines"] = decades(rng, 200.0, 6000.0) / 240.0**2
     if fault in ("line_neutral_swapped", "line_ground_swapped"):
         other = 2 if fault == "line_neutral_swapped" else 3
         made["at"], order = line, made["order"]
@@ -108,6 +112,7 @@ def readings(made, loads, drift, pairs, ohms, coach):
     way = np.where(made["open"], 0.0, 1.0 / made["ohms"])
     beside = made["beside"] if coach else np.zeros(2)
     between = [(0, 2, loads[0] + beside[0]), (1, 2, loads[1] + beside[1]), (2, 3, made["bond"])]
+    between += [(0, 1, made["lines"] if coach else 0.0)]
     if made["open"].any():
         between += [(*PAIRS[pair], leak) for pair, leak in zip(PAIRS, made["leak"])]
     order = made["order"]

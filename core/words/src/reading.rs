@@ -60,6 +60,7 @@ impl Words {
     /// let seen = ServiceSeen {
     ///     standing: Standing::Faulty,
     ///     act: SafeAct::SupplyAway,
+    ///     cautions: Vec::new(),
     ///     faults: vec![FaultSeen { fault, at }],
     ///     next: Vec::new(),
     /// };
@@ -85,13 +86,15 @@ impl Words {
             .next
             .first()
             .filter(|_| seen.standing != Standing::Sound);
-        let parts = [
-            act,
-            Some(format!("{}.", self.code(seen.standing))),
-            faults,
-            next.map(|next| self.ask_seen(next)),
-        ];
-        parts.into_iter().flatten().collect::<Vec<_>>().join(" ")
+        let cautions = seen.cautions.iter().map(|one| self.code(*one));
+        let standing = Some(format!("{}.", self.code(seen.standing)));
+        let parts = [act, standing, faults].into_iter().flatten();
+        let next = next.map(|next| self.ask_seen(next));
+        parts
+            .chain(cautions)
+            .chain(next)
+            .collect::<Vec<_>>()
+            .join(" ")
     }
 
     fn fault_seen(&self, one: &FaultSeen) -> String {

@@ -4,10 +4,10 @@ use super::shape::Word;
 use super::{Calculate, Fault, at};
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
-    Ask, BandSeen, Candidate, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter, Pair, Place,
-    Span, Standing, State, Survey, bands_at, judge,
+    Ask, BandSeen, Candidate, Caution, Conductor, Explained, Fault as Wrong, Judgement, Load, Meter,
+    Pair, Place, Span, Standing, State, Survey, bands_at, judge,
 };
-use baywalk_domain::supply::{BandName, Certainty, Grounds, SafeAct};
+use baywalk_domain::supply::{Band, BandName, Certainty, Grounds, SafeAct};
 use baywalk_domain::units::Voltage;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -70,27 +70,16 @@ pub(super) struct Found {
 struct JudgementOut {
     standing: Word<Standing>,
     act: Word<SafeAct>,
+    /// What is told with the act.
+    cautions: Vec<Word<Caution>>,
     /// The faults that explain every reading, the likeliest first.
     consistent: Vec<CandidateOut>,
     /// What to read next so that they are told apart.
     next: Vec<NextOut>,
-    /// The band into which each reading falls.
+    /// The bands of voltage that hold at the place, the tightest first.
     bands: Vec<BandOut>,
-}
-
-/// The tightest band that holds a reading, with how it is known.
-#[derive(Debug, Serialize, JsonSchema)]
-struct BandOut {
-    /// The load state, counted from 0.
-    state: usize,
-    pair: Word<Pair>,
-    /// Null outside all bands.
-    band: Option<Word<BandName>>,
-    /// Whether the meter's error reaches across a limit of the band.
-    borderline: bool,
-    /// From memory of a standard, or common practice.
-    grounds: Option<Word<Grounds>>,
-    certainty: Option<Word<Certainty>>,
+    /// The band of every reading of a leg and of the lines.
+    seen: Vec<SeenOut>,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -117,8 +106,8 @@ struct ExplainedOut {
     emf: [[f64; 2]; 4],
     /// The ways from them to L1, L2, N and G, in siemens; 0 is open.
     way: [f64; 4],
-    /// Between L1 and N, L2 and N, N and G, in siemens.
-    between: [f64; 3],
+    /// Between L1 and N, L2 and N, N and G, L1 and L2, in siemens.
+    between: [f64; 4],
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -133,6 +122,27 @@ struct NextOut {
     pair: Option<Word<Pair>>,
 }
 
+/// A band of voltage, line to neutral; twice that between the lines of a 240 V service.
+#[derive(Debug, Serialize, JsonSchema)]
+struct BandOut {
+    band: Word<BandName>,
+    least: f64,
+    most: f64,
+    grounds: Word<Grounds>,
+    certainty: Word<Certainty>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+struct SeenOut {
+    /// The load state, counted from 0.
+    state: usize,
+    pair: Word<Pair>,
+    /// The tightest band that holds it; null outside all of them.
+    band: Option<Word<BandName>>,
+    /// Whether the meter's error reaches across a limit of that band.
+    borderline: bool,
+}
+
 impl Calculate for Calculation {
     const NAME: &'static str = "service";
     const ABOUT: &'static str =
@@ -142,7 +152,7 @@ impl Calculate for Calculation {
 
     fn calculate(given: Given) -> Result<Found, Fault> {
         let surveys = given.surveys.into_iter().map(survey);
-        let judged = surveys.map(|survey| survey.map(|survey| JudgementOut::from(&judge(&survey))));
+        let judged = surveys.map(|survey| survey.map(|survey| JudgementOut::of(&survey)));
         Ok(Found {
             judgements: judged.collect::<Result<_, _>>()?,
         })
@@ -177,25 +187,51 @@ fn state(given: StateIn) -> Result<State, Fault> {
     Ok(state)
 }
 
-impl From<&Judgement> for JudgementOut {
-    fn from(judgement: &Judgement) -> Self {
+impl JudgementOut {
+    fn of(survey: &Survey) -> Self {
+        let Judgement {
+            standing,
+            act,
+            cautions,
+            consistent,
+            apart,
+            bands,
+        } = judge(survey);
+        let next = apart.iter().map(|next| NextOut {
+            ask: Word(next.ask),
+            pair: next.pair.map(Word),
+        });
         Self {
-            standing: Word(judgement.standing),
-            act: Word(judgement.act),
-            consistent: judgement
-                .consistent
-                .iter()
-                .map(CandidateOut::from)
-                .collect(),
-            next: judgement
-                .apart
-                .iter()
-                .map(|next| NextOut {
-                    ask: Word(next.ask),
-                    pair: next.pair.map(Word),
-                })
-                .collect(),
-            bands: judgement.bands.iter().map(BandOut::from).collect(),
+            standing: Word(standing),
+            act: Word(act),
+            cautions: cautions.into_iter().map(Word).collect(),
+            consistent: consistent.iter().map(CandidateOut::from).collect(),
+            next: next.collect(),
+            bands: bands_at(survey.place()).iter().map(BandOut::from).collect(),
+            seen: bands.iter().map(SeenOut::from).collect(),
+        }
+    }
+}
+
+impl From<&Band> for BandOut {
+    fn from(band: &Band) -> Self {
+        Self {
+            band: Word(band.name),
+            least: band.least,
+            most: band.most,
+            grounds: Word(band.grounds),
+            certainty: Word(band.certainty),
+        }
+    }
+}
+
+impl From<&BandSeen> for SeenOut {
+    fn from(seen: &BandSeen) -> Self {
+        Self {
+            state: seen.state,
+            pair: Word(seen.pair),
+            band: seen.band.map(Word),
+            borderline: seen.borderline,
         }
     }
 }
@@ -221,7 +257,7 @@ impl From<&Explained> for ExplainedOut {
         Self {
             emf: one.emf,
             way: one.way,
-            between: [one.leg_1, one.leg_2, one.bond],
+            between: [one.leg_1, one.leg_2, one.bond, one.lines],
         }
     }
 }
@@ -231,21 +267,6 @@ impl From<Span> for SpanOut {
         Self {
             least: span.least,
             most: span.most,
-        }
-    }
-}
-
-impl From<&BandSeen> for BandOut {
-    fn from(seen: &BandSeen) -> Self {
-        let all = [bands_at(Place::Outlet), bands_at(Place::Coach)].concat();
-        let band = seen.band.and_then(|name| all.into_iter().find(|band| band.name == name));
-        Self {
-            state: seen.state,
-            pair: Word(seen.pair),
-            band: seen.band.map(Word),
-            borderline: seen.borderline,
-            grounds: band.map(|band| Word(band.grounds)),
-            certainty: band.map(|band| Word(band.certainty)),
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use super::candidate::Candidate;
 use super::circuit::Shown;
+use super::missing::missing;
 use super::model::{circuit, shown};
 use super::{Fault, Load, Meter, Pair, State, Survey};
 use crate::coded::{Coded, coded};
@@ -56,8 +57,27 @@ struct Choice {
     tells: Vec<Couple>,
 }
 
-/// What to read next, the most telling first, until nothing more is told apart.
+/// What to read next, the most telling first, until nothing more is told apart; then whatever else is
+/// missing before a service may be called sound.
 pub(super) fn apart(survey: &Survey, consistent: &[Candidate]) -> Vec<NextReading> {
+    let mut asked = telling(survey, consistent);
+    for (ask, pair) in missing(survey) {
+        if !asked
+            .iter()
+            .any(|one| one.ask == ask && (pair.is_none() || one.pair == pair))
+        {
+            asked.push(NextReading {
+                ask,
+                pair,
+                tells: 0,
+            });
+        }
+    }
+    asked
+}
+
+/// The readings that tell candidates apart.
+fn telling(survey: &Survey, consistent: &[Candidate]) -> Vec<NextReading> {
     if consistent.is_empty() {
         return vec![NextReading {
             ask: Ask::AllAgain,
@@ -142,7 +162,7 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
     let usual = *survey.meter();
     let ask =
         |ask, state, meter, pairs: &[Pair]| choice(survey, consistent, (ask, state, meter), pairs);
-    let unread = pairs.iter().filter(|pair| !survey.read_bare(**pair));
+    let unread = pairs.iter().filter(|pair| !read_bare(survey, **pair));
     let mut all: Vec<Choice> = unread
         .map(|pair| ask(Ask::ReadPair, State::default(), usual, &[*pair]))
         .collect();
@@ -159,6 +179,12 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
         }
     }
     all
+}
+
+/// Whether a pair was read with nothing switched on.
+fn read_bare(survey: &Survey, pair: Pair) -> bool {
+    let mut states = survey.states().iter();
+    states.any(|state| state.is_bare() && state.read(pair).is_some())
 }
 
 /// What one choice tells apart, and by which pair most.

@@ -25,6 +25,8 @@ pub struct Explained {
     pub leg_1: f64,
     /// What lies between L2 and N, in siemens.
     pub leg_2: f64,
+    /// What lies between L1 and L2, in siemens.
+    pub lines: f64,
     /// What lies between N and G, in siemens.
     pub bond: f64,
 }
@@ -67,6 +69,7 @@ impl Explained {
             way: circuit.feeds.map(|feed| feed.siemens),
             leg_1: circuit.leg_1,
             leg_2: circuit.leg_2,
+            lines: circuit.lines,
             bond: circuit.bond,
         }
     }
@@ -80,33 +83,16 @@ pub(super) fn explained(survey: &Survey, wiring: &Wiring, values: &Values) -> Ve
         .collect()
 }
 
-/// What is done first about a fault: the gravest thought first.
+/// What a fault deserves to be done first, were it certain.
+///
+/// A sound supply of another kind or level goes on only within the common cut-outs.
 pub(super) fn act(fault: Fault, level: Span, place: Place) -> SafeAct {
-    let away = match place {
-        Place::Outlet => SafeAct::DontPlugIn,
-        Place::Coach => SafeAct::SupplyAway,
-    };
-    match fault {
-        Fault::LineGroundSwapped | Fault::LineNeutralSwapped if place == Place::Coach => {
-            SafeAct::DontTouch
-        }
-        Fault::Healthy => SafeAct::GoOn,
-        Fault::LowService | Fault::HighService | Fault::Supply208 | Fault::OneLegAdapter
-            if level.least >= CUT_OUT.least && level.most <= CUT_OUT.most =>
-        {
-            SafeAct::GoOn
-        }
-        _ => away,
-    }
-}
-
-/// How grave an act is; the greater goes first.
-pub(crate) const fn gravity(act: SafeAct) -> u8 {
-    match act {
-        SafeAct::DontTouch => 3,
-        SafeAct::SupplyAway | SafeAct::DontPlugIn | SafeAct::BatteryOff => 2,
-        SafeAct::OutOfService => 1,
-        SafeAct::MeasureLater | SafeAct::MeasureOn | SafeAct::GoOn => 0,
+    let within = level.least >= CUT_OUT.least && level.most <= CUT_OUT.most;
+    match (fault, place) {
+        (fault, _) if fault.is_sound() && within => SafeAct::GoOn,
+        (Fault::LineGroundSwapped | Fault::LineNeutralSwapped, Place::Coach) => SafeAct::DontTouch,
+        (_, Place::Outlet) => SafeAct::DontPlugIn,
+        (_, Place::Coach) => SafeAct::SupplyAway,
     }
 }
 

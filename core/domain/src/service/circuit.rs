@@ -31,6 +31,8 @@ pub(super) struct Circuit {
     pub(super) leg_1: f64,
     /// What lies between line 2 and neutral.
     pub(super) leg_2: f64,
+    /// What lies between the lines, where an open one is fed back through it.
+    pub(super) lines: f64,
     /// What lies between neutral and ground.
     pub(super) bond: f64,
     /// Whether a known load ties line 1, and line 2, to the neutral. A terminal that hangs by less
@@ -59,11 +61,12 @@ pub(super) struct Solved {
 }
 
 impl Circuit {
-    fn links(&self) -> [(usize, usize, f64, bool); 3] {
+    fn links(&self) -> [(usize, usize, f64, bool); 4] {
         let [one, two] = self.tied;
         [
             (L1, N, self.leg_1, one),
             (L2, N, self.leg_2, two),
+            (L1, L2, self.lines, self.lines > 0.0),
             (N, G, self.bond, self.bond > 0.0),
         ]
     }

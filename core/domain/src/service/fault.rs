@@ -34,6 +34,40 @@ coded! {
     }
 }
 
+impl Fault {
+    /// Whether every conductor is where it belongs and whole: what is left is the level of the supply
+    /// and its kind.
+    #[must_use]
+    pub const fn is_sound(self) -> bool {
+        matches!(
+            self,
+            Self::Healthy
+                | Self::LowService
+                | Self::HighService
+                | Self::Supply208
+                | Self::OneLegAdapter
+        )
+    }
+
+    /// Whether it shows once every pair was read, even with nothing switched on.
+    #[must_use]
+    pub const fn shows_unloaded(self) -> bool {
+        matches!(
+            self,
+            Self::LineNeutralSwapped
+                | Self::LineGroundSwapped
+                | Self::Supply208
+                | Self::OneLegAdapter
+        )
+    }
+
+    /// Whether it is a joint that may glow.
+    #[must_use]
+    pub const fn is_joint(self) -> bool {
+        matches!(self, Self::WeakNeutral | Self::WeakLeg)
+    }
+}
+
 coded! {
     /// The conductor or conductors that a fault sits on.
     Conductor as "service-conductor" {

@@ -2,31 +2,16 @@
 
 use super::apart::{NextReading, apart};
 use super::bands::{BandSeen, bands_seen};
-use super::candidate::{Candidate, act, common, explained, gravity};
-use super::fit::Problem;
+use super::candidate::{Candidate, act, common, explained};
+use super::fit::{Point, Problem};
 use super::model::{self, EMF, bounds};
-use super::search::best;
+use super::search::{best, thorough};
+use super::verdict::{Caution, Standing, cautions, first_act, standing};
 use super::wiring::{Supply, Wiring, faulty, odd, sound};
-use super::{Fault, Pair, Place, Survey};
-use crate::coded::{Coded, coded};
+use super::{Fault, Place, Survey};
+use crate::coded::Coded;
 use crate::rig::ServiceKind;
 use crate::supply::{SERVICE_B, SafeAct};
-
-coded! {
-    /// How a service stands after its readings.
-    Standing as "service-standing" {
-        /// Every pair was read and each leg was loaded: no fault that these could show.
-        Sound = "sound",
-        /// Nothing wrong shows so far; some of what is not read or loaded yet may hide a fault.
-        SoFar = "so_far",
-        /// Healthy explains the readings, and so does a fault that would show.
-        Open = "open",
-        /// Only a fault explains them.
-        Faulty = "faulty",
-        /// Nothing that is known here explains them.
-        Unexplained = "unexplained",
-    }
-}
 
 /// What the readings of a service say.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,6 +20,8 @@ pub struct Judgement {
     pub standing: Standing,
     /// What is done first.
     pub act: SafeAct,
+    /// What else is told with the act.
+    pub cautions: Vec<Caution>,
     /// Every fault that explains all readings within the meter's error, the likeliest first.
     pub consistent: Vec<Candidate>,
     /// What to read next so that they are told apart, the most telling first.
@@ -47,6 +34,8 @@ pub struct Judgement {
 const ANY_LEVEL: (f64, f64) = (40.0, 170.0);
 /// A normal level, with the difference of two lines: what a single fault is sought at.
 const NORMAL: (f64, f64) = (SERVICE_B.least - 2.0, SERVICE_B.most + 2.0);
+/// How much rarer an open line is while a 240 V load feeds it back, as a logarithm. Ours.
+const BACK_FED: f64 = 1.0;
 /// How much the sum of squared residuals weighs in the order of candidates. Ours.
 const FIT: f64 = 0.7;
 
@@ -76,7 +65,10 @@ const FIT: f64 = 0.7;
 /// ```
 #[must_use]
 pub fn judge(survey: &Survey) -> Judgement {
-    let mut consistent = singles(survey);
+    let mut consistent = singles(survey, best);
+    if consistent.is_empty() {
+        consistent = singles(survey, thorough);
+    }
     if consistent.is_empty() {
         consistent = doubles(survey);
     }
@@ -89,14 +81,18 @@ pub fn judge(survey: &Survey) -> Judgement {
     Judgement {
         standing,
         act: first_act(survey, &consistent, standing),
+        cautions: cautions(survey, &consistent),
         apart: apart(survey, &consistent),
         bands: bands_seen(survey),
         consistent,
     }
 }
 
+/// How a point is sought at which a wiring meets the readings.
+type Search = fn(&Problem<'_>) -> Option<Point>;
+
 /// Every single fault that is consistent.
-fn singles(survey: &Survey) -> Vec<Candidate> {
+fn singles(survey: &Survey, search: Search) -> Vec<Candidate> {
     let stated = stated(survey);
     let levels = [
         (SERVICE_B.least, SERVICE_B.most),
@@ -108,7 +104,7 @@ fn singles(survey: &Survey) -> Vec<Candidate> {
     let faulty = faulty(stated, survey.place() == Place::Coach)
         .into_iter()
         .map(|wiring| (wiring, NORMAL));
-    collect(survey, sound.chain(odd).chain(faulty))
+    collect(survey, search, sound.chain(odd).chain(faulty))
 }
 
 /// Every fault behind every kind and level of supply.
@@ -122,8 +118,10 @@ fn doubles(survey: &Survey) -> Vec<Candidate> {
                 .iter()
                 .map(|wiring| (wiring.behind(*supply), ANY_LEVEL))
         });
-    let odd = others(stated).iter().map(|supply| (odd(*supply), NORMAL));
-    collect(survey, any.chain(odd))
+    let odd = others(stated)
+        .iter()
+        .map(|supply| (odd(*supply), ANY_LEVEL));
+    collect(survey, best, any.chain(odd))
 }
 
 const fn stated(survey: &Survey) -> Supply {
@@ -142,7 +140,11 @@ const fn others(stated: Supply) -> &'static [Supply] {
 }
 
 /// The consistent ones; of the forms of one fault the best.
-fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -> Vec<Candidate> {
+fn collect(
+    survey: &Survey,
+    search: Search,
+    tried: impl Iterator<Item = (Wiring, (f64, f64))>,
+) -> Vec<Candidate> {
     let mut found: Vec<Candidate> = Vec::new();
     let stated = stated(survey);
     let may_be = |wiring: &Wiring| {
@@ -150,7 +152,7 @@ fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -
         supply && survey.may_be(wiring.fault)
     };
     let tried = tried.filter(|(wiring, _)| may_be(wiring));
-    for one in tried.filter_map(|(wiring, window)| candidate(survey, wiring, window)) {
+    for one in tried.filter_map(|(wiring, window)| candidate(survey, search, wiring, window)) {
         let same = |other: &&mut Candidate| {
             (other.fault, other.at, other.also) == (one.fault, one.at, one.also)
         };
@@ -164,13 +166,18 @@ fn collect(survey: &Survey, tried: impl Iterator<Item = (Wiring, (f64, f64))>) -
 }
 
 /// Holds one wiring against the readings. Its weight is still a logarithm.
-fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Candidate> {
+fn candidate(
+    survey: &Survey,
+    search: Search,
+    wiring: Wiring,
+    window: (f64, f64),
+) -> Option<Candidate> {
     let problem = Problem {
         survey,
         wiring,
         bounds: bounds(survey, &wiring, window),
     };
-    let best = best(&problem)?;
+    let best = search(&problem)?;
     let level = problem.span(&best, EMF);
     let ohms = wiring
         .weak
@@ -186,7 +193,10 @@ fn candidate(survey: &Survey, wiring: Wiring, window: (f64, f64)) -> Option<Cand
         ohms,
         act: act(wiring.fault, level, survey.place()),
         worst: best.worst(),
-        weight: common(wiring.fault) - FIT * best.squares() - problem.ghosts(&best)
+        weight: common(wiring.fault)
+            - if wiring.back_fed { BACK_FED } else { 0.0 }
+            - FIT * best.squares()
+            - problem.ghosts(&best)
             + ohms.map_or(0.0, |ohms| model::share_of_joints(ohms).ln()),
         explained: explained(survey, &wiring, &values),
         wiring,
@@ -207,81 +217,4 @@ fn rank(consistent: &mut [Candidate]) {
     for one in consistent {
         one.weight = (one.weight - best).exp();
     }
-}
-
-/// A service is sound only where no fault is left that a plain reading would have shown, and each
-/// leg was loaded: a weak neutral or line hides until then.
-fn standing(survey: &Survey, consistent: &[Candidate]) -> Standing {
-    let Some(first) = consistent.first() else {
-        return Standing::Unexplained;
-    };
-    if !consistent.iter().any(|one| one.fault == Fault::Healthy) {
-        return Standing::Faulty;
-    }
-    let shows = consistent.iter().any(|one| would_show(one.fault));
-    match first.fault {
-        Fault::Healthy if !shows && is_whole(survey) => Standing::Sound,
-        Fault::Healthy if !shows => Standing::SoFar,
-        _ => Standing::Open,
-    }
-}
-
-/// Whether every pair that a person can reach was read, and each leg was loaded.
-fn is_whole(survey: &Survey) -> bool {
-    let legs = match survey.service() {
-        ServiceKind::Amp50 => &[Pair::L1N, Pair::L2N][..],
-        ServiceKind::Amp30 | ServiceKind::None => &[Pair::L1N],
-    };
-    are_read(survey) && legs.iter().all(|leg| survey.read_loaded(*leg))
-}
-
-/// Whether each leg, a line to ground, and neutral to ground were read with nothing switched on.
-fn are_read(survey: &Survey) -> bool {
-    let one_leg = survey.service() != ServiceKind::Amp50;
-    let to_ground = [Pair::L1G, Pair::L2G];
-    survey.read_bare(Pair::L1N)
-        && (one_leg || survey.read_bare(Pair::L2N))
-        && to_ground.iter().any(|pair| survey.read_bare(*pair))
-        && survey.read_bare(Pair::NG)
-}
-
-/// Whether a fault shows once every pair was read, even with nothing switched on.
-const fn would_show(fault: Fault) -> bool {
-    matches!(
-        fault,
-        Fault::LineNeutralSwapped
-            | Fault::LineGroundSwapped
-            | Fault::Supply208
-            | Fault::OneLegAdapter
-    )
-}
-
-/// What is done first. Where a healthy service explains the readings best, they are gone on with,
-/// hands off the body as long as it may be live; else the gravest act of all candidates.
-fn first_act(survey: &Survey, consistent: &[Candidate], standing: Standing) -> SafeAct {
-    let outlet = survey.place() == Place::Outlet;
-    let Some(first) = consistent.first() else {
-        return if outlet {
-            SafeAct::DontPlugIn
-        } else {
-            SafeAct::SupplyAway
-        };
-    };
-    let live_body = consistent
-        .iter()
-        .any(|one| one.fault == Fault::LineGroundSwapped);
-    match standing {
-        Standing::Sound => first.act,
-        // Loads come after plugging in: before it, every pair is all that can be read.
-        Standing::SoFar if outlet && are_read(survey) => first.act,
-        _ if first.fault != Fault::Healthy => gravest(consistent),
-        _ if live_body && !outlet => SafeAct::DontTouch,
-        _ => SafeAct::MeasureOn,
-    }
-}
-
-fn gravest(consistent: &[Candidate]) -> SafeAct {
-    let acts = consistent.iter().map(|one| one.act);
-    acts.max_by_key(|act| gravity(*act))
-        .unwrap_or(SafeAct::MeasureOn)
 }

@@ -21,9 +21,11 @@ const WAY: usize = 3;
 /// What the joints of line 1 add; line 2, neutral and ground follow.
 const JOINTS: usize = 4;
 /// Unknown small loads on leg 1; leg 2 follows.
-const BESIDE: usize = 8;
+pub(super) const BESIDE: usize = 8;
+/// What lies between the lines, where an open line is fed back through it.
+const LINES: usize = 10;
 /// Drift of the supply from the first state to the second; the others follow.
-const DRIFT: usize = 10;
+const DRIFT: usize = 11;
 /// By how much the load on leg 1 of the first state is off its nameplate; leg 2 and the other
 /// states follow.
 const LOADS: usize = DRIFT + MOST_STATES - 1;
@@ -109,6 +111,8 @@ const MOST_WEAK: f64 = 5000.0;
 const BESIDE_WATTS: f64 = 20.0;
 /// The least of them that ties a conductor which is open elsewhere. Ours.
 const TYING_WATTS: f64 = 0.2;
+/// Watts at 240 V of the loads between the lines that can feed an open line back. Ours.
+const LINE_WATTS: (f64, f64) = (100.0, 10_000.0);
 /// The share by which the supply may drift between two load states. Ours.
 const DRIFTS: f64 = 0.01;
 /// The share by which the lines of one transformer may differ. Ours.
@@ -129,6 +133,26 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
         all[UNBALANCE] = Bound::new(-UNBALANCED, UNBALANCED);
     }
     all[OFFSET] = Bound::new(-OFFSETS, OFFSETS);
+    bound_ways(&mut all, wiring);
+    if survey.place() == Place::Coach {
+        all[BESIDE] = beside(wiring);
+        all[BESIDE + 1] = all[BESIDE];
+    }
+    if wiring.back_fed {
+        let [least, most] =
+            [LINE_WATTS.0, LINE_WATTS.1].map(|watts| watts / (2.0 * NAMEPLATE_VOLTS).powi(2));
+        all[LINES] = Bound {
+            least,
+            most,
+            decades: true,
+        };
+    }
+    bound_states(&mut all, survey);
+    all
+}
+
+/// The bounds of conductors and their joints.
+fn bound_ways(all: &mut [Bound; UNKNOWNS], wiring: &Wiring) {
     all[WAY] = SOUND_WAY;
     for conductor in [L1, L2, N] {
         all[JOINTS + conductor] = Bound::new(0.0, SOUND_JOINTS);
@@ -143,16 +167,21 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
             decades: true,
         };
     }
-    if survey.place() == Place::Coach {
-        let least = if wiring.tied { TYING_WATTS } else { 0.0 };
-        let [least, most] = [least, BESIDE_WATTS].map(|watts| watts / NAMEPLATE_VOLTS.powi(2));
-        all[BESIDE] = Bound {
-            least,
-            most,
-            decades: wiring.tied,
-        };
-        all[BESIDE + 1] = all[BESIDE];
+}
+
+/// The bounds of the small loads on a leg of a coach.
+fn beside(wiring: &Wiring) -> Bound {
+    let least = if wiring.tied { TYING_WATTS } else { 0.0 };
+    let [least, most] = [least, BESIDE_WATTS].map(|watts| watts / NAMEPLATE_VOLTS.powi(2));
+    Bound {
+        least,
+        most,
+        decades: wiring.tied,
     }
+}
+
+/// The bounds of drift and loads, state by state.
+fn bound_states(all: &mut [Bound; UNKNOWNS], survey: &Survey) {
     for (at, state) in survey.states().iter().enumerate() {
         if at > 0 {
             all[DRIFT + at - 1] = Bound::new(-DRIFTS, DRIFTS);
@@ -163,7 +192,6 @@ pub(super) fn bounds(survey: &Survey, wiring: &Wiring, window: (f64, f64)) -> [B
             }
         }
     }
-    all
 }
 
 /// The same service at another time: no drift, loads as on their nameplates.
@@ -218,6 +246,7 @@ pub(super) fn circuit(wiring: &Wiring, at: usize, state: &State, values: &Values
         feeds,
         leg_1: load(0, state.load_1),
         leg_2: load(1, state.load_2),
+        lines: values[LINES],
         bond: if wiring.bonded { BOND } else { 0.0 },
         tied: [state.load_1, state.load_2].map(|load| load.is_some() || wiring.tied),
     }

@@ -27,6 +27,17 @@ const MORE_STARTS: [(f64, f64, f64); 10] = [
     (0.05, 0.6, 0.5),
     (0.95, 0.6, 0.5),
 ];
+/// Where a thorough search starts for a bad joint, in ohms.
+const THOROUGH_JOINTS: [f64; 6] = [0.5, 5.0, 30.0, 100.0, 400.0, 2000.0];
+/// Where it starts for the small loads on leg 1 and leg 2, as shares of their bounds: a joint of many
+/// ohms lets them divide the voltage of the lines.
+const THOROUGH_BESIDE: [(f64, f64); 5] = [
+    (0.1, 0.9),
+    (0.9, 0.1),
+    (0.02, 0.5),
+    (0.5, 0.02),
+    (0.05, 0.05),
+];
 /// Steps in which the edge of a range is sought.
 const EDGE_STEPS: usize = 12;
 /// How near the edge of a range is found, as a share of the bounds.
@@ -73,6 +84,22 @@ fn again(problem: &Problem, joint: Option<usize>, ohms: f64) -> Option<Point> {
     let starts = MORE_STARTS.iter();
     starts
         .map(|place| problem.search(start(problem, joint, ohms, *place)))
+        .find(Point::is_admissible)
+}
+
+/// The first admissible point of a bad joint from many starts: for readings that nothing explains.
+pub(super) fn thorough(problem: &Problem) -> Option<Point> {
+    let joint = Some(model::joint_of(problem.wiring.weak?));
+    let places = THOROUGH_JOINTS
+        .iter()
+        .flat_map(|ohms| THOROUGH_BESIDE.iter().map(move |beside| (*ohms, *beside)));
+    places
+        .map(|(ohms, (leg_1, leg_2))| {
+            let mut shares = start(problem, joint, ohms, (0.5, WAY_START, 0.5));
+            set(&mut shares, model::BESIDE, leg_1);
+            set(&mut shares, model::BESIDE + 1, leg_2);
+            problem.search(shares)
+        })
         .find(Point::is_admissible)
 }
 

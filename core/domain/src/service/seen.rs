@@ -1,6 +1,6 @@
 //! What the circuit says of a service, as it is kept with a reading.
 
-use super::{Ask, Conductor, Fault, Judgement, NextReading, Pair, Standing, gravity};
+use super::{Ask, Caution, Conductor, Fault, Judgement, NextReading, Pair, Standing};
 use crate::supply::SafeAct;
 
 /// A fault that explains the readings, and where it sits.
@@ -28,6 +28,8 @@ pub struct ServiceSeen {
     pub standing: Standing,
     /// What was done first.
     pub act: SafeAct,
+    /// What was told beside the act.
+    pub cautions: Vec<Caution>,
     /// The faults that explain every reading, the likeliest first.
     pub faults: Vec<FaultSeen>,
     /// What would tell them apart, the most telling first.
@@ -38,7 +40,7 @@ impl ServiceSeen {
     /// Whether only a fault explains the readings, and one that is not gone on with.
     #[must_use]
     pub fn stops(&self) -> bool {
-        self.standing == Standing::Faulty && gravity(self.act) > 1
+        self.standing == Standing::Faulty && self.act.is_grave()
     }
 
     /// Whether something is not as it should be, though the walk goes on: a fault that is lived
@@ -57,6 +59,7 @@ impl From<&Judgement> for ServiceSeen {
         Self {
             standing: judgement.standing,
             act: judgement.act,
+            cautions: judgement.cautions.clone(),
             faults: faults
                 .map(|one| FaultSeen {
                     fault: one.fault,

@@ -61,6 +61,12 @@ impl Load {
         Self::watts(amperes * NAMEPLATE_VOLTS)
     }
 
+    /// Its nameplate in watts at 120 V.
+    #[must_use]
+    pub const fn rated(self) -> f64 {
+        self.siemens * NAMEPLATE_VOLTS * NAMEPLATE_VOLTS
+    }
+
     /// A plain heater whose nameplate nobody read: 500 to 1,800 W, ours.
     #[must_use]
     pub fn any_heater() -> Self {
@@ -115,6 +121,17 @@ impl State {
             *cell = Some(volts.volts());
         }
         self
+    }
+
+    /// Whether nothing is switched on.
+    #[must_use]
+    pub const fn is_bare(&self) -> bool {
+        self.load_1.is_none() && self.load_2.is_none()
+    }
+
+    /// The load on leg 1 (0) or leg 2 (1).
+    pub(super) const fn load(&self, leg: usize) -> Option<Load> {
+        if leg == 0 { self.load_1 } else { self.load_2 }
     }
 
     /// What was read at a pair, in volts.
@@ -247,27 +264,6 @@ impl Survey {
     /// Whether a fault may be there.
     pub(super) fn may_be(&self, fault: Fault) -> bool {
         !self.ruled_out.contains(&fault)
-    }
-
-    /// Whether a pair was read with nothing switched on.
-    pub(super) fn read_bare(&self, pair: Pair) -> bool {
-        let bare = |state: &&State| state.load_1.is_none() && state.load_2.is_none();
-        self.states
-            .iter()
-            .filter(bare)
-            .any(|state| state.read(pair).is_some())
-    }
-
-    /// Whether a leg was read while a load was on it.
-    pub(super) fn read_loaded(&self, pair: Pair) -> bool {
-        let load = |state: &State| match pair {
-            Pair::L1N => state.load_1.is_some(),
-            Pair::L2N => state.load_2.is_some(),
-            _ => false,
-        };
-        self.states
-            .iter()
-            .any(|state| load(state) && state.read(pair).is_some())
     }
 
     /// The service that the rig is made for.

@@ -35,6 +35,8 @@ pub(super) struct Wiring {
     pub(super) bonded: bool,
     /// Whether small loads in the coach tie what is open; else it floats.
     pub(super) tied: bool,
+    /// Whether a load between the lines feeds the open one back from the other.
+    pub(super) back_fed: bool,
 }
 
 /// Every conductor where it belongs.
@@ -52,6 +54,7 @@ impl Wiring {
             weak: None,
             bonded: false,
             tied: false,
+            back_fed: false,
         }
     }
 
@@ -77,6 +80,14 @@ impl Wiring {
         Self { tied: true, ..self }
     }
 
+    /// The same with the open line fed back through a load between the lines.
+    const fn back_fed(self) -> Self {
+        Self {
+            back_fed: true,
+            ..self
+        }
+    }
+
     /// Whether it needs a second line.
     const fn needs_line_2(&self) -> bool {
         matches!(self.at, Some(Conductor::Line2 | Conductor::BothLines))
@@ -84,27 +95,36 @@ impl Wiring {
 }
 
 /// Every wiring that differs from a sound one, for a supply; in a coach also those in which small
-/// loads tie what is open.
+/// loads tie what is open, or a 240 V load feeds an open line back.
 pub(super) fn faulty(supply: Supply, coach: bool) -> Vec<Wiring> {
-    use Conductor::{BothLines, Ground, Line1, Line2, Neutral};
-    use Fault::{
-        LineGroundSwapped, LineNeutralSwapped, NeutralGroundMixed, OpenGround, OpenLeg,
-        OpenNeutral, WeakLeg, WeakNeutral,
+    let one_line = supply == Supply::Single;
+    let all = || joints(supply).into_iter().chain(exchanged(supply));
+    let may_be_tied =
+        |wiring: &Wiring| coach && matches!(wiring.fault, Fault::OpenNeutral | Fault::OpenLeg);
+    let may_be_fed = |wiring: &Wiring| {
+        let one = matches!(wiring.at, Some(Conductor::Line1 | Conductor::Line2));
+        coach && !one_line && one && wiring.fault == Fault::OpenLeg
     };
-    let at = |fault, at| Wiring::at(fault, at, supply);
+    all()
+        .chain(all().filter(may_be_tied).map(Wiring::tied))
+        .chain(all().filter(may_be_fed).map(Wiring::back_fed))
+        .filter(|wiring| !(one_line && wiring.needs_line_2()))
+        .collect()
+}
+
+/// Conductors that are weak or open.
+fn joints(supply: Supply) -> [Wiring; 8] {
+    use Conductor::{BothLines, Ground, Line1, Line2, Neutral};
+    use Fault::{OpenGround, OpenLeg, OpenNeutral, WeakLeg, WeakNeutral};
     let weak = |fault, on, conductor| Wiring {
         weak: Some(conductor),
-        ..at(fault, on)
+        ..Wiring::at(fault, on, supply)
     };
     let open = |fault, on, open| Wiring {
         open,
-        ..at(fault, on)
+        ..Wiring::at(fault, on, supply)
     };
-    let swapped = |fault, on, from| Wiring {
-        from,
-        ..at(fault, on)
-    };
-    let all = [
+    [
         weak(WeakNeutral, Neutral, N),
         open(OpenNeutral, Neutral, [false, false, true, false]),
         weak(WeakLeg, Line1, L1),
@@ -112,24 +132,29 @@ pub(super) fn faulty(supply: Supply, coach: bool) -> Vec<Wiring> {
         open(OpenLeg, Line1, [true, false, false, false]),
         open(OpenLeg, Line2, [false, true, false, false]),
         open(OpenLeg, BothLines, [true, true, false, false]),
+        open(OpenGround, Ground, [false, false, false, true]),
+    ]
+}
+
+/// Conductors that have changed places, or meet where they may not.
+fn exchanged(supply: Supply) -> [Wiring; 6] {
+    use Conductor::{Ground, Line1, Line2};
+    use Fault::{LineGroundSwapped, LineNeutralSwapped, NeutralGroundMixed};
+    let swapped = |fault, on, from| Wiring {
+        from,
+        ..Wiring::at(fault, on, supply)
+    };
+    [
         swapped(LineNeutralSwapped, Line1, [N, L2, L1, G]),
         swapped(LineNeutralSwapped, Line2, [L1, N, L2, G]),
         swapped(LineGroundSwapped, Line1, [G, L2, N, L1]),
         swapped(LineGroundSwapped, Line2, [L1, G, N, L2]),
-        open(OpenGround, Ground, [false, false, false, true]),
         swapped(NeutralGroundMixed, Ground, [L1, L2, G, N]),
         Wiring {
             bonded: true,
-            ..at(NeutralGroundMixed, Ground)
+            ..Wiring::at(NeutralGroundMixed, Ground, supply)
         },
-    ];
-    let one_line = supply == Supply::Single;
-    let may_be_tied = |wiring: &Wiring| coach && matches!(wiring.fault, OpenNeutral | OpenLeg);
-    let tied = all.into_iter().filter(may_be_tied).map(Wiring::tied);
-    all.into_iter()
-        .chain(tied)
-        .filter(|wiring| !(one_line && wiring.needs_line_2()))
-        .collect()
+    ]
 }
 
 /// The sound wirings of a supply, by the level of its service.

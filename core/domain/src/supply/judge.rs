@@ -33,10 +33,25 @@ coded! {
         BatteryOff = "battery_off",
         /// Leave that part out of service.
         OutOfService = "out_of_service",
-        /// Take the readings that are still open before relying on it.
-        MeasureOn = "measure_on",
         /// Measure it when it can be measured.
         MeasureLater = "measure_later",
+        /// Nothing shows so far, and not everything that could show was read: measure on.
+        MeasureOn = "measure_on",
+        /// A live body is not ruled out yet: hands off it while measuring on.
+        DontTouchYet = "dont_touch_yet",
+        /// What is wrong at an outlet is not ruled out yet: measure on before plugging in.
+        DontPlugInYet = "dont_plug_in_yet",
+    }
+}
+
+impl SafeAct {
+    /// Whether nothing else is done before it.
+    #[must_use]
+    pub const fn is_grave(self) -> bool {
+        matches!(
+            self,
+            Self::SupplyAway | Self::DontPlugIn | Self::DontTouch | Self::BatteryOff
+        )
     }
 }
 

@@ -7,7 +7,8 @@
 use baywalk_domain::coded::Coded;
 use baywalk_domain::rig::ServiceKind;
 use baywalk_domain::service::{
-    Ask, Fault, Judgement, Load, Meter, Pair, Place, Standing, State, Survey, SurveyFault, judge,
+    Ask, Caution, Fault, Judgement, Load, Meter, Pair, Place, Standing, State, Survey, SurveyFault,
+    judge,
 };
 use baywalk_domain::supply::SafeAct;
 use baywalk_domain::units::Voltage;
@@ -102,16 +103,157 @@ proptest! {
     }
 }
 
+/// 1,500 W on one leg behind 0.1 Ω a conductor: that leg falls by 2.3 V, the other rises by 1.2 V.
+fn loaded_in_turn(bare: [f64; 6]) -> [State; 3] {
+    let [v1, v2, lines, g1, g2, ng] = bare;
+    let (near, far) = (1.15, 1.2);
+    [
+        state((None, None), bare),
+        state(
+            (Some(1500.0), None),
+            [
+                v1 - 2.0 * near,
+                v2 + far,
+                lines - near,
+                g1 - near,
+                g2,
+                ng + near,
+            ],
+        ),
+        state(
+            (None, Some(1500.0)),
+            [
+                v1 + far,
+                v2 - 2.0 * near,
+                lines - near,
+                g1,
+                g2 - near,
+                ng + near,
+            ],
+        ),
+    ]
+}
+
 #[test]
 fn exchanged_legs_are_no_fault() {
     let read = [119.0, 121.0, 240.0, 119.5, 120.5, 0.3];
     let exchanged = [121.0, 119.0, 240.0, 120.5, 119.5, 0.3];
     for read in [read, exchanged] {
-        let judgement = judged(Place::Outlet, vec![state((None, None), read)]);
+        let judgement = judged(Place::Coach, loaded_in_turn(read).to_vec());
         assert_eq!(faults(&judgement).first(), Some(&Fault::Healthy));
-        // Plugging in may go on; what hides until it is loaded is not called sound.
-        assert_eq!(judgement.standing, Standing::SoFar);
+        assert_eq!(judgement.standing, Standing::Sound);
         assert_eq!(judgement.act, SafeAct::GoOn);
+    }
+}
+
+/// Common practice, no source: a weak neutral hides until it is loaded, on one leg and on the other.
+#[test]
+fn nothing_is_called_sound_before_each_leg_was_loaded() {
+    let [bare, first, second] = loaded_in_turn([120.0, 120.0, 240.0, 120.0, 120.0, 0.1]);
+    let asked = |judgement: &Judgement, ask| judgement.apart.iter().any(|next| next.ask == ask);
+    for (states, one, two) in [
+        (vec![bare], true, true),
+        (vec![bare, first], false, true),
+        (vec![bare, second], true, false),
+    ] {
+        for place in [Place::Outlet, Place::Coach] {
+            let judgement = judged(place, states.clone());
+            assert_eq!(judgement.standing, Standing::SoFar);
+            assert_eq!(judgement.act, SafeAct::MeasureOn);
+            assert_eq!(
+                asked(&judgement, Ask::LoadLeg1),
+                one,
+                "{:?}",
+                judgement.apart
+            );
+            assert_eq!(
+                asked(&judgement, Ask::LoadLeg2),
+                two,
+                "{:?}",
+                judgement.apart
+            );
+        }
+    }
+    let small = State::loaded(Some(Load::watts(60.0).unwrap()), None)
+        .with(Pair::L1N, volts(119.9))
+        .with(Pair::L2N, volts(120.0));
+    let judgement = judged(Place::Coach, vec![bare, small, second]);
+    assert_eq!(judgement.act, SafeAct::MeasureOn, "60 W load nothing");
+}
+
+/// The legs alone do not tell which conductor is at the ground pin of a 30 A service.
+#[test]
+fn hands_stay_off_until_a_live_body_is_ruled_out() {
+    let of = |place, states| {
+        judge(&Survey::new(ServiceKind::Amp30, place, Meter::usual(), states).unwrap())
+    };
+    let leg = State::default().with(Pair::L1N, volts(120.0));
+    assert_eq!(of(Place::Coach, vec![leg]).act, SafeAct::DontTouchYet);
+    assert_eq!(of(Place::Outlet, vec![leg]).act, SafeAct::DontPlugInYet);
+    let ground = leg.with(Pair::L1G, volts(120.0)).with(Pair::NG, volts(0.2));
+    assert_eq!(of(Place::Coach, vec![ground]).act, SafeAct::MeasureOn);
+    let load = Some(Load::watts(1500.0).unwrap());
+    let loaded = State::loaded(load, None).with(Pair::L1N, volts(117.0));
+    let judgement = of(Place::Coach, vec![ground, loaded]);
+    assert_eq!(judgement.act, SafeAct::GoOn);
+    assert_eq!(judgement.standing, Standing::Sound);
+    // One leg of a 50 A service: line 2 and ground may have changed places.
+    let judgement = judged(Place::Coach, vec![leg]);
+    assert!(faults(&judgement).contains(&Fault::LineGroundSwapped));
+    assert_eq!(judgement.act, SafeAct::DontTouchYet);
+}
+
+/// Line 1 is open and fed back by 1,500 W between the lines (38.4 Ω): it reads as a one-leg adapter
+/// does, until 1,500 W on leg 1 (9.6 Ω) bring it to 120 · 9.6 / 48 = 24 V (Ohm's law, computed).
+#[test]
+fn an_open_line_that_is_fed_back_is_thought_of() {
+    let bare = state((None, None), [120.0, 120.0, 0.0, 120.0, 120.0, 0.1]);
+    let judgement = judged(Place::Coach, vec![bare]);
+    assert_eq!(faults(&judgement).first(), Some(&Fault::OneLegAdapter));
+    assert!(faults(&judgement).contains(&Fault::OpenLeg));
+    assert_eq!(judgement.act, SafeAct::MeasureOn);
+    assert!(judgement.cautions.contains(&Caution::BackFed));
+    let loaded = state((Some(1500.0), None), [24.0, 119.8, 95.8, 24.0, 119.9, 0.1]);
+    let judgement = judged(Place::Coach, vec![bare, loaded]);
+    assert_eq!(faults(&judgement).first(), Some(&Fault::OpenLeg));
+    assert_eq!(judgement.act, SafeAct::SupplyAway);
+}
+
+/// 104 to 132 V are the common cut-outs (common practice, no source); 120 · √3 = 208 V.
+#[test]
+fn a_supply_of_another_kind_goes_on_only_within_the_cut_outs() {
+    for (level, goes) in [(120.0, true), (100.0, false)] {
+        let lines = level * 3.0_f64.sqrt();
+        let bare = [level, level, lines, level, level, 0.1];
+        let on_1 = [
+            level - 2.0,
+            level + 0.4,
+            lines - 1.5,
+            level - 1.0,
+            level,
+            1.0,
+        ];
+        let on_2 = [
+            level + 0.4,
+            level - 2.0,
+            lines - 1.5,
+            level,
+            level - 1.0,
+            1.0,
+        ];
+        let states = vec![
+            state((None, None), bare),
+            state((Some(1500.0), None), on_1),
+            state((None, Some(1500.0)), on_2),
+        ];
+        let judgement = judged(Place::Coach, states);
+        assert_eq!(faults(&judgement).first(), Some(&Fault::Supply208));
+        assert_eq!(
+            judgement.act == SafeAct::GoOn,
+            goes,
+            "{level}: {judgement:?}"
+        );
+        assert!(judgement.cautions.contains(&Caution::LineLoadsAt208));
     }
 }
 
@@ -133,7 +275,7 @@ fn one_reading_alone_is_not_enough_to_go_on() {
     let plain = State::loaded(None, None).with(Pair::L1N, volts(120.0));
     let judgement = judged(Place::Outlet, vec![plain]);
     assert_eq!(judgement.standing, Standing::Open);
-    assert_eq!(judgement.act, SafeAct::MeasureOn);
+    assert_eq!(judgement.act, SafeAct::DontPlugInYet);
     assert!(!judgement.apart.is_empty());
 }
 
@@ -181,72 +323,6 @@ fn what_a_service_has_not_is_refused() {
     let loaded = State::loaded(None, heater).with(Pair::L1N, volts(120.0));
     assert_eq!(survey(Amp30, vec![loaded]), Err(SurveyFault::NoLeg2));
     assert!(Load::watts(f64::NAN).is_err() && Load::amperes(80.0).is_err());
-}
-
-/// Common practice, no source: a weak neutral hides until one leg, then the other, is loaded.
-#[test]
-fn a_service_in_the_coach_is_sound_only_once_each_leg_was_loaded() {
-    let bare = state((None, None), [120.0, 120.0, 240.0, 120.0, 120.0, 0.3]);
-    let so_far = judged(Place::Coach, vec![bare]);
-    assert_eq!(so_far.standing, Standing::SoFar);
-    assert_eq!(so_far.act, SafeAct::MeasureOn);
-    assert!(faults(&so_far).contains(&Fault::WeakNeutral));
-    let on_1 = state(
-        (Some(1500.0), None),
-        [118.5, 120.5, 239.0, 119.5, 120.0, 1.0],
-    );
-    let one = judged(Place::Coach, vec![bare, on_1]);
-    assert_eq!(
-        (one.standing, one.act),
-        (Standing::SoFar, SafeAct::MeasureOn)
-    );
-    let on_2 = state(
-        (None, Some(1500.0)),
-        [120.5, 118.5, 239.0, 120.0, 119.5, 1.0],
-    );
-    let both = judged(Place::Coach, vec![bare, on_1, on_2]);
-    assert_eq!((both.standing, both.act), (Standing::Sound, SafeAct::GoOn));
-}
-
-#[test]
-fn hands_stay_off_the_body_until_it_can_not_be_live() {
-    let plain = State::default().with(Pair::L1N, volts(120.0));
-    let of = || {
-        Survey::new(
-            ServiceKind::Amp50,
-            Place::Coach,
-            Meter::usual(),
-            vec![plain],
-        )
-        .unwrap()
-    };
-    let judgement = judge(&of());
-    assert!(faults(&judgement).contains(&Fault::LineGroundSwapped));
-    assert_eq!(faults(&judgement).first(), Some(&Fault::Healthy));
-    assert_eq!(judgement.act, SafeAct::DontTouch);
-    // Body metal read dead against the soil.
-    let judgement = judge(&of().without(Fault::LineGroundSwapped));
-    assert!(!faults(&judgement).contains(&Fault::LineGroundSwapped));
-    assert_eq!(judgement.act, SafeAct::MeasureOn);
-}
-
-#[test]
-fn another_supply_is_gone_on_with_only_at_a_level_that_appliances_take() {
-    for (leg, lines, act) in [
-        (120.0, 207.8, SafeAct::GoOn),
-        (120.0, 0.0, SafeAct::GoOn),
-        (140.0, 0.0, SafeAct::SupplyAway),
-    ] {
-        let read = [leg, leg, lines, leg, leg, 0.2];
-        let judgement = judged(Place::Coach, vec![state((None, None), read)]);
-        let first = judgement.consistent.first().unwrap();
-        assert!(
-            matches!(first.fault, Fault::Supply208 | Fault::OneLegAdapter),
-            "{leg}/{lines}: {:?}",
-            faults(&judgement)
-        );
-        assert_eq!(first.act, act, "{leg}/{lines}");
-    }
 }
 
 /// 1 Ω in the neutral, 1,500 W on leg 1 and 300 W on leg 2: 111.1 and 128.9 V (Ohm's law).

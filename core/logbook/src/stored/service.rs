@@ -2,7 +2,7 @@
 
 use super::Word;
 use super::shape::record;
-use baywalk_domain::service::{self, Ask, Conductor, Fault, Pair, Standing};
+use baywalk_domain::service::{self, Ask, Caution, Conductor, Fault, Pair, Standing};
 use baywalk_domain::supply::SafeAct;
 
 record! {
@@ -26,6 +26,7 @@ record! {
     ServiceSeen = service::ServiceSeen {
         standing: Word<Standing>,
         act: Word<SafeAct>,
+        cautions: Vec<Word<Caution>>,
         faults: Vec<FaultSeen>,
         next: Vec<AskSeen>,
     }

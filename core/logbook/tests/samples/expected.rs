@@ -14,7 +14,8 @@ use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{BookChange, Check, Conductor, SupplyKind};
 use baywalk_domain::service::{
-    Ask, AskSeen, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen, Standing,
+    Ask, AskSeen, Caution, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen,
+    Standing,
 };
 use baywalk_domain::supply::{
     Judged, LimitBasis, Measured, Reading, ReadingStep, SafeAct, Verdict,
@@ -347,6 +348,7 @@ fn judged_by_the_circuit() -> Shown {
         service: Some(ServiceSeen {
             standing: Standing::Faulty,
             act: SafeAct::SupplyAway,
+            cautions: vec![Caution::GlowingJoint],
             faults: vec![
                 fault(Fault::WeakNeutral, Some(ServiceConductor::Neutral)),
                 fault(Fault::OpenGround, None),

@@ -77,6 +77,7 @@ lists![
     rig::TorqueBasis,
     rig::Washer,
     service::Ask,
+    service::Caution,
     service::Conductor,
     service::Fault,
     service::Pair,

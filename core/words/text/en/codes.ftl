@@ -447,6 +447,9 @@ safe-act-dont-touch = Hands off the body. Supply breaker off, then unplug. Nobod
 safe-act-battery-off = Negative off, or left off. Check polarity and each joint again.
 safe-act-out-of-service = Leave that part off and tag it until it is mended.
 safe-act-measure-later = Measure it when it can be measured. Until then nothing is known.
+safe-act-measure-on = Measure on: not everything was read or loaded. Only the test load is switched on.
+safe-act-dont-touch-yet = Hands off body metal: it may be live. Body to soil first, then measure on.
+safe-act-dont-plug-in-yet = Don't plug in yet. Measure on at the outlet.
 limit-basis-ansi-c84-1-b = ANSI C84.1 range B, from memory
 limit-basis-practice = common practice, no source
 limit-basis-ours = our rule
@@ -493,10 +496,15 @@ service-conductor-neutral = the neutral
 service-conductor-ground = the equipment ground
 service-place-outlet = at the supply outlet, before plugging in
 service-place-coach = in the coach, plugged in
-service-standing-sound = No fault that these readings could show; hidden ones may remain
+service-standing-sound = Each leg was loaded, and no fault shows by more than the meter's error; hidden ones may remain
+service-standing-so-far = Nothing shows so far; still to be loaded or read
 service-standing-open = Not settled: a fault explains the readings too
 service-standing-faulty = Only a fault explains the readings
 service-standing-unexplained = Nothing known here explains the readings
+service-caution-line-loads-off = 240 V loads stay off: both lines are on one hot conductor.
+service-caution-line-loads-at-208 = 240 V loads see 208 V: off, unless their label allows it.
+service-caution-back-fed = 240 V loads off, then read again: through them an open line looks live.
+service-caution-glowing-joint = A bad joint can glow and trips neither breaker, fuse nor GFCI: 35 W at 15 A, 5 W at 0.8 A in published trials (NBSIR 76-1011, NBS BSS 103, second hand). Take the load away.
 service-ask-read-pair = Read one more pair, nothing switched on.
 service-ask-low-impedance = Read the pairs again with the low-impedance setting of the meter.
 service-ask-load-leg-1 = Plain load on leg 1, electronics off, then the pairs again.
@@ -563,8 +571,6 @@ meter-category-cat-iii = CAT III
 meter-category-cat-iv = CAT IV
 lapse-other-meter = another meter was taken in the middle of it
 reading-outlet-l-g = Outlet on leg 1, L to G
-safe-act-measure-on = Measure on before relying on it.
-service-standing-so-far = Nothing wrong shows so far; what is not read or loaded yet may hide a fault
 
 ## Why no law of loosening is told
 

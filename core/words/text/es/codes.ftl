@@ -447,6 +447,9 @@ safe-act-dont-touch = No toque la carrocería. Baje el interruptor de la toma y 
 safe-act-battery-off = Negativo fuera, o déjelo fuera. Revise polaridad y cada unión.
 safe-act-out-of-service = Deje esa parte apagada y etiquétela hasta repararla.
 safe-act-measure-later = Mídalo cuando se pueda. Hasta entonces no se sabe nada.
+safe-act-measure-on = Siga midiendo: no todo se ha leído ni cargado. Encienda solo la carga de prueba.
+safe-act-dont-touch-yet = No toque el metal de la carrocería: puede tener tensión. Primero carrocería a tierra; luego siga midiendo.
+safe-act-dont-plug-in-yet = No enchufe todavía. Siga midiendo en la toma.
 limit-basis-ansi-c84-1-b = ANSI C84.1 rango B, de memoria
 limit-basis-practice = práctica común, sin fuente
 limit-basis-ours = regla nuestra
@@ -493,10 +496,15 @@ service-conductor-neutral = el neutro
 service-conductor-ground = la tierra de equipos
 service-place-outlet = en la toma de suministro, antes de enchufar
 service-place-coach = en el vehículo, enchufado
-service-standing-sound = Sin falla que estas lecturas puedan mostrar; puede haber ocultas
+service-standing-sound = Cada línea tuvo carga y ninguna falla pasa del error del medidor; puede haber ocultas
+service-standing-so-far = Nada se muestra hasta ahora; falta poner carga o leer
 service-standing-open = Sin resolver: una falla también explica las lecturas
 service-standing-faulty = Solo una falla explica las lecturas
 service-standing-unexplained = Nada conocido aquí explica las lecturas
+service-caution-line-loads-off = Las cargas de 240 V quedan apagadas: las dos líneas están en un solo conductor.
+service-caution-line-loads-at-208 = Las cargas de 240 V reciben 208 V: apagadas, salvo que su etiqueta lo permita.
+service-caution-back-fed = Cargas de 240 V apagadas y lea otra vez: a través de ellas una línea abierta parece viva.
+service-caution-glowing-joint = Una mala unión puede ponerse al rojo sin que actúe interruptor, fusible ni GFCI: 35 W a 15 A, 5 W a 0,8 A en ensayos publicados (NBSIR 76-1011, NBS BSS 103, de segunda mano). Quite la carga.
 service-ask-read-pair = Lea un par más, con todo apagado.
 service-ask-low-impedance = Lea otra vez los pares con el medidor en baja impedancia.
 service-ask-load-leg-1 = Carga resistiva en la línea 1, electrónica apagada, y otra vez los pares.
@@ -563,8 +571,6 @@ meter-category-cat-iii = CAT III
 meter-category-cat-iv = CAT IV
 lapse-other-meter = se tomó otro medidor a mitad de camino
 reading-outlet-l-g = Tomacorriente de la pierna 1, L a G
-safe-act-measure-on = Siga midiendo antes de confiar en ello.
-service-standing-so-far = Hasta ahora no se ve nada mal; lo que falta leer o cargar puede ocultar una falla
 
 ## Por qué no se da una ley de aflojamiento
 

@@ -2,7 +2,7 @@
 
 use super::{Deciding, at_phase, said};
 use crate::finding::{About, FindingKind};
-use crate::service::{ServiceSeen, gravity, judge as judge_service, survey_at};
+use crate::service::{ServiceSeen, judge as judge_service, survey_at};
 use crate::supply::{Judged, Measured, Reading, ReadingStep, Verdict, judge, steps_of};
 use crate::walk::{Phase, Refusal, Shown, WalkState};
 
@@ -60,7 +60,7 @@ impl Deciding<'_> {
     /// first. A part that is left out of service is another matter.
     fn not_instead_of_bad(&self, walk: &WalkState, step: ReadingStep) -> Result<(), Refusal> {
         let judged = walk.reading(step).and_then(|(_, judged)| judged.as_ref());
-        let grave = |judged: &&Judged| judged.verdict == Verdict::Stop && gravity(judged.act) > 1;
+        let grave = |judged: &&Judged| judged.verdict == Verdict::Stop && judged.act.is_grave();
         match judged.filter(grave) {
             Some(_) => Err(Refusal::ReadingStops(step)),
             None => Ok(()),
