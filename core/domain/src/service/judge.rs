@@ -77,10 +77,9 @@ pub fn judge(survey: &Survey) -> Judgement {
         one.hidden = healthy && one.fault != Fault::Healthy;
     }
     rank(&mut consistent);
-    let standing = standing(survey, &consistent);
     Judgement {
-        standing,
-        act: first_act(survey, &consistent, standing),
+        standing: standing(survey, &consistent),
+        act: first_act(survey, &consistent),
         cautions: cautions(survey, &consistent),
         apart: apart(survey, &consistent),
         bands: bands_seen(survey),

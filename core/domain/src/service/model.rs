@@ -23,7 +23,7 @@ const JOINTS: usize = 4;
 /// Unknown small loads on leg 1; leg 2 follows.
 pub(super) const BESIDE: usize = 8;
 /// What lies between the lines, where an open line is fed back through it.
-const LINES: usize = 10;
+pub(super) const LINES: usize = 10;
 /// Drift of the supply from the first state to the second; the others follow.
 const DRIFT: usize = 11;
 /// By how much the load on leg 1 of the first state is off its nameplate; leg 2 and the other

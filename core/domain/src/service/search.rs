@@ -7,6 +7,9 @@ use super::model::{self, UNKNOWNS, Values};
 /// Where the search for a bad joint starts, in ohms.
 const JOINT_STARTS: [f64; 4] = [0.15, 1.5, 15.0, 300.0];
 
+/// Where the search for a load between the lines starts, in siemens: 3,000, 600 and 150 W at 240 V.
+const LINE_STARTS: [f64; 3] = [0.052, 0.0104, 0.0026];
+
 /// Where the search for the neutral's offset starts, as shares of its bounds: 1 V to either side.
 const OFFSET_STARTS: [f64; 2] = [0.25, 0.75];
 /// Where it starts for conductors and small loads, as a share of their bounds.
@@ -51,11 +54,10 @@ const OUT_OF_REACH: f64 = 25.0;
 /// side is out of reach. What comes near without being met is sought from more places: the neutral
 /// may pass 0 from one load state to the next.
 pub(super) fn best(problem: &Problem) -> Option<Point> {
-    let joint = problem.wiring.weak.map(model::joint_of);
-    let places: &[f64] = if joint.is_some() {
-        &JOINT_STARTS
-    } else {
-        &[1.0]
+    let (joint, places): (_, &[f64]) = match problem.wiring.weak {
+        Some(conductor) => (Some(model::joint_of(conductor)), &JOINT_STARTS),
+        None if problem.wiring.back_fed => (Some(model::LINES), &LINE_STARTS),
+        None => (None, &[1.0]),
     };
     let (mut best, mut near): (Option<Point>, Option<(Point, f64)>) = (None, None);
     for ohms in places {

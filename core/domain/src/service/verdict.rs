@@ -47,7 +47,8 @@ pub(super) fn standing(survey: &Survey, consistent: &[Candidate]) -> Standing {
     };
     let healthy = consistent.iter().any(|one| one.fault == Fault::Healthy);
     let mut others = consistent.iter().skip(1);
-    let plain = others.any(|one| one.fault.shows_unloaded());
+    let level = |fault| matches!(fault, Fault::LowService | Fault::HighService);
+    let plain = others.any(|one| one.fault.shows_unloaded() || level(one.fault));
     if !healthy {
         Standing::Faulty
     } else if !first.fault.is_sound() || plain || doubtful(consistent).next().is_some() {
@@ -71,7 +72,7 @@ fn doubtful(consistent: &[Candidate]) -> impl Iterator<Item = &Candidate> {
 /// Where the supply is sound by the likeliest candidate, a fault that weighs little does not stop the
 /// measuring that would rule it out; but a live body keeps hands off, and nothing is plugged in, until
 /// it is ruled out. Going on needs every reading that a fault needs to show.
-pub(super) fn first_act(survey: &Survey, consistent: &[Candidate], standing: Standing) -> SafeAct {
+pub(super) fn first_act(survey: &Survey, consistent: &[Candidate]) -> SafeAct {
     let outlet = survey.place() == Place::Outlet;
     let Some(first) = consistent.first() else {
         return if outlet {
@@ -87,11 +88,15 @@ pub(super) fn first_act(survey: &Survey, consistent: &[Candidate], standing: Sta
     if doubt != SafeAct::GoOn {
         return doubt;
     }
-    let left = consistent.iter().filter(|one| one.fault.shows_unloaded());
-    match gravest(left) {
+    let shows = |one: &&Candidate| one.fault.shows_unloaded() || one.fault.is_sound();
+    let kinds = consistent
+        .iter()
+        .skip(1)
+        .any(|one| one.fault.shows_unloaded());
+    match gravest(consistent.iter().filter(shows)) {
         SafeAct::DontTouch => SafeAct::DontTouchYet,
         SafeAct::DontPlugIn => SafeAct::DontPlugInYet,
-        _ if standing != Standing::Open && !lacks(survey) => SafeAct::GoOn,
+        SafeAct::GoOn if !kinds && !lacks(survey) => SafeAct::GoOn,
         _ => SafeAct::MeasureOn,
     }
 }

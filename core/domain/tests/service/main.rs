@@ -159,7 +159,12 @@ fn nothing_is_called_sound_before_each_leg_was_loaded() {
         for place in [Place::Outlet, Place::Coach] {
             let judgement = judged(place, states.clone());
             assert_eq!(judgement.standing, Standing::SoFar);
-            assert_eq!(judgement.act, SafeAct::MeasureOn);
+            // Loads come after plugging in: at an outlet every pair is all that can be read.
+            let act = match place {
+                Place::Outlet => SafeAct::GoOn,
+                Place::Coach => SafeAct::MeasureOn,
+            };
+            assert_eq!(judgement.act, act);
             assert_eq!(
                 asked(&judgement, Ask::LoadLeg1),
                 one,
