@@ -5,6 +5,7 @@
 
 pub mod ledger;
 mod logbook;
+pub mod photo;
 mod projection;
 pub mod rigfile;
 pub mod store;

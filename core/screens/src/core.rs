@@ -33,7 +33,7 @@ impl From<StoreFault> for Problem {
     }
 }
 
-fn storage(words: &Words, fault: &StoreFault) -> Problem {
+pub(crate) fn storage(words: &Words, fault: &StoreFault) -> Problem {
     let (kind, sentence) = match fault {
         StoreFault::Held { pid, since } => (ProblemKind::Held, held(words, *pid, since.as_ref())),
         StoreFault::TooNew(newer) => (ProblemKind::TooNew, too_new(words, newer)),
@@ -47,13 +47,7 @@ fn storage(words: &Words, fault: &StoreFault) -> Problem {
         StoreFault::Damaged(damage) => (ProblemKind::Damaged, damaged(words, damage)),
         StoreFault::StorageFull => (ProblemKind::StorageFull, words.say("storage-full")),
         StoreFault::NotFound(_) => (ProblemKind::NotFound, words.say("refused-not-in-book")),
-        StoreFault::Photo(fault) => {
-            let why = fault.to_string();
-            (
-                ProblemKind::Input,
-                words.fill("storage-photo", &[("why", why.into())]),
-            )
-        }
+        StoreFault::Photo(fault) => (ProblemKind::Input, crate::photo::sentence(words, fault)),
         StoreFault::File { path, .. } => {
             let path = path.display().to_string();
             (

@@ -1,5 +1,6 @@
 #![doc = include_str!("../README.md")]
 
+pub mod about;
 pub mod book;
 pub mod card;
 mod core;
@@ -9,7 +10,7 @@ pub mod findings;
 mod here;
 mod holds;
 pub mod odometer;
-mod photo;
+pub mod photo;
 pub mod practice;
 mod problem;
 pub mod report;

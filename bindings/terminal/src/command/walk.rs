@@ -1,7 +1,8 @@
 //! `walk`: goes on with the open walk, or starts one; or replays a script.
 
 use super::{prompt, replay, rig_of, text};
-use baywalk_screens::{Core, Problem, start};
+use crate::out;
+use baywalk_screens::{Core, Problem, photo, start};
 use clap::ArgMatches;
 use std::path::PathBuf;
 
@@ -13,6 +14,9 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
         };
         replay::file(core, path, rig)?;
         return Ok(());
+    }
+    for arrived in photo::arrived(core)? {
+        out::line(&arrived.words);
     }
     let rig = rig_of(core, matches)?;
     if core.logbook.open_walk(rig)?.is_none() {

@@ -19,5 +19,5 @@ pub use read::{Numbered, read};
 pub use verify::{Misfit, MisfitWhy, Verified};
 
 pub(crate) use append::append;
-pub(crate) use read::{by_id, each, head, of_walk};
+pub(crate) use read::{by_id, each, head, of_kind, of_walk};
 pub(crate) use verify::verify;

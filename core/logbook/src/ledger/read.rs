@@ -111,6 +111,17 @@ pub(crate) fn of_walk(
     .collect()
 }
 
+/// All entries of a kind, in order, struck ones too.
+pub(crate) fn of_kind(conn: &Connection, kind: &str) -> Result<Vec<Numbered>, StoreFault> {
+    let mut statement = conn.prepare_cached(include_str!("sql/of_kind.sql"))?;
+    let rows = statement.query_map([kind], text)?;
+    rows.map(|row| {
+        row.map_err(StoreFault::from)
+            .and_then(|(n, t)| entry(n, &t))
+    })
+    .collect()
+}
+
 /// Goes through all entries, in order.
 pub(crate) fn each(
     conn: &Connection,

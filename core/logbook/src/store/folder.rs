@@ -19,7 +19,7 @@ pub(super) fn make(folder: &Path) -> Result<(), StoreFault> {
 
 /// Makes the names in a folder last.
 #[cfg(unix)]
-pub(super) fn sync(folder: &Path) -> Result<(), StoreFault> {
+pub(crate) fn sync(folder: &Path) -> Result<(), StoreFault> {
     std::fs::File::open(folder)
         .and_then(|folder| folder.sync_all())
         .map_err(|error| StoreFault::file(folder, &error))
@@ -27,6 +27,6 @@ pub(super) fn sync(folder: &Path) -> Result<(), StoreFault> {
 
 /// Makes the names in a folder last; other systems do it by themselves.
 #[cfg(not(unix))]
-pub(super) fn sync(_folder: &Path) -> Result<(), StoreFault> {
+pub(crate) fn sync(_folder: &Path) -> Result<(), StoreFault> {
     Ok(())
 }

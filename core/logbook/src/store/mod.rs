@@ -5,13 +5,12 @@ mod folder;
 mod header;
 mod lock;
 mod open;
-mod photo;
 mod pragma;
 mod scratch;
 
 pub use fault::{Damage, Newer, StoreFault};
-pub use photo::{MOST_PHOTO_BYTES, PhotoFault};
 
+pub(crate) use folder::sync;
 pub(crate) use open::Store;
 
 /// Marks the file as one of this project ("bayw").

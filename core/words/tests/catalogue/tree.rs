@@ -6,12 +6,13 @@ use std::path::{Path, PathBuf};
 
 /// The themes and the word with which their keys begin; the keys of `codes` begin with lists, and a
 /// theme of the shells may have keys of its own beside.
-pub(crate) const THEMES: [(&str, &str); 12] = [
+pub(crate) const THEMES: [(&str, &str); 13] = [
     ("advice", "advice"),
     ("cautions", "caution"),
     ("codes", ""),
     ("faults", "fault"),
     ("files", "file"),
+    ("photos", "photo"),
     ("refusals", "refusal"),
     ("report", "report"),
     ("steps", "step"),
