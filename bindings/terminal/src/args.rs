@@ -37,6 +37,7 @@ pub(crate) fn command(words: &Words) -> Command {
                 .arg(of_rig(words)),
         )
         .subcommand(findings(words))
+        .subcommand(photo(words))
         .subcommand(report(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
         .subcommands(safe(words))
@@ -224,6 +225,44 @@ fn findings(words: &Words) -> Command {
                         .default_value("")
                         .help(say("terminal-option-note")),
                 ),
+        )
+}
+
+fn photo(words: &Words) -> Command {
+    let file = || {
+        let file = Arg::new("file").required(true);
+        let file = file.value_parser(value_parser!(PathBuf));
+        file.help(words.say("terminal-argument-photo"))
+    };
+    let about = || {
+        let about = Arg::new("about").required(true);
+        about.help(words.say("terminal-argument-about"))
+    };
+    let verb = |name: &'static str, key: &str| Command::new(name).about(words.say(key));
+    let caption = Arg::new("caption").long("caption");
+    let keep = Arg::new("keep").value_parser(["yes", "no"]);
+    Command::new("photo")
+        .about(words.say("terminal-command-photo"))
+        .arg(of_rig(words).global(true))
+        .subcommand(
+            verb("add", "terminal-photo-add")
+                .arg(about())
+                .arg(file())
+                .arg(caption.help(words.say("terminal-option-caption"))),
+        )
+        .subcommand(
+            verb("expect", "terminal-photo-expect")
+                .arg(about())
+                .arg(file()),
+        )
+        .subcommand(verb("arrived", "terminal-photo-arrived"))
+        .subcommand(verb("forget", "terminal-photo-forget").arg(file()))
+        .subcommand(verb("check", "terminal-photo-check"))
+        .subcommand(verb("clear", "terminal-photo-clear"))
+        .subcommand(verb("thumbnails", "terminal-photo-thumbnails"))
+        .subcommand(
+            verb("originals", "terminal-photo-originals")
+                .arg(keep.help(words.say("terminal-argument-keep"))),
         )
 }
 

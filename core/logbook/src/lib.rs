@@ -7,6 +7,7 @@ pub mod backup;
 pub mod ledger;
 pub mod lines;
 mod logbook;
+pub mod photo;
 mod projection;
 pub mod recover;
 pub mod rigfile;

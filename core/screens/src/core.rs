@@ -53,13 +53,7 @@ pub(crate) fn storage(words: &Words, fault: &StoreFault) -> Problem {
         StoreFault::Damaged(damage) => (ProblemKind::Damaged, damaged(words, damage)),
         StoreFault::StorageFull => (ProblemKind::StorageFull, words.say("storage-full")),
         StoreFault::NotFound(_) => (ProblemKind::NotFound, words.say("refused-not-in-book")),
-        StoreFault::Photo(fault) => {
-            let why = fault.to_string();
-            (
-                ProblemKind::Input,
-                words.fill("storage-photo", &[("why", why.into())]),
-            )
-        }
+        StoreFault::Photo(fault) => (ProblemKind::Input, crate::photo::sentence(words, fault)),
         StoreFault::File { path, .. } => {
             let path = path.display().to_string();
             (

@@ -1,5 +1,6 @@
 #![doc = include_str!("../README.md")]
 
+pub mod about;
 pub mod backup;
 pub mod book;
 pub mod card;
@@ -11,7 +12,7 @@ mod here;
 mod holds;
 pub mod lines;
 pub mod odometer;
-mod photo;
+pub mod photo;
 pub mod practice;
 mod problem;
 pub mod recover;

@@ -1,5 +1,6 @@
 //! Checking the logbook.
 
+use crate::photo::{self, PhotosScreen};
 use crate::{Core, Problem};
 use serde::Serialize;
 
@@ -12,11 +13,14 @@ pub struct VerifyScreen {
     pub entries: u64,
     /// The newest digest, in hexadecimal.
     pub digest: String,
+    /// The photos, held against the ledger.
+    pub photos: PhotosScreen,
     /// In words.
     pub words: Vec<String>,
 }
 
-/// Checks every entry of the ledger against its digest and the one before.
+/// Checks every entry of the ledger against its digest and the one before, and every photo against
+/// the entry that names it.
 ///
 /// # Errors
 /// [`Problem`] where the logbook can't be read.
@@ -40,12 +44,16 @@ pub fn verify(core: &Core) -> Result<VerifyScreen, Problem> {
             ],
         ),
     };
-    let mut said = vec![told, words.say("verify-chain")];
+    let photos = photo::check(core)?;
+    let mut said = vec![told];
+    said.extend(photos.words.iter().cloned());
+    said.push(words.say("verify-chain"));
     said.extend(crate::safe::origins(core)?);
     Ok(VerifyScreen {
         whole: report.broken.is_none(),
         entries: report.entries,
         digest,
+        photos,
         words: said,
     })
 }

@@ -5,6 +5,7 @@ mod calc;
 mod due;
 mod findings;
 mod lines;
+mod photo;
 mod prompt;
 mod recover;
 mod rehearse;
@@ -47,6 +48,7 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "check-share" => check_share(&mut core, of),
         "due" => due::run(&core, of),
         "findings" => findings::run(&mut core, of),
+        "photo" => photo::run(&mut core, of),
         "report" => report::run(&core, of),
         "verify" => check(&core, of),
         "backup" => backup::run(&mut core, of),
@@ -110,8 +112,14 @@ fn check(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
     } else {
         out::marked("", &screen.words);
     }
-    match screen.words.into_iter().next() {
-        Some(sentence) if !screen.whole => Err(Problem::new(ProblemKind::Damaged, sentence)),
+    let photos = screen.photos.words.first().cloned();
+    let fault = if screen.whole {
+        photos.filter(|_| screen.photos.missing > 0)
+    } else {
+        screen.words.into_iter().next()
+    };
+    match fault {
+        Some(sentence) => Err(Problem::new(ProblemKind::Damaged, sentence)),
         _ => Ok(()),
     }
 }

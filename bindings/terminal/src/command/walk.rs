@@ -2,7 +2,7 @@
 
 use super::{prompt, replay, rig_of, text};
 use crate::out;
-use baywalk_screens::{Core, Problem, room, start};
+use baywalk_screens::{Core, Problem, photo, room, start};
 use clap::ArgMatches;
 use std::path::PathBuf;
 
@@ -14,6 +14,9 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
         };
         replay::file(core, path, rig)?;
         return Ok(());
+    }
+    for arrived in photo::arrived(core)? {
+        out::line(&arrived.words);
     }
     let rig = rig_of(core, matches)?;
     if core.logbook.open_walk(rig)?.is_none() {

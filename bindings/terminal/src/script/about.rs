@@ -4,24 +4,12 @@ use super::ScriptFault;
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{About, Finding, FindingKind};
 use baywalk_domain::ids::FindingId;
-use baywalk_domain::rig::{Book, Code, CodeOwner};
+use baywalk_domain::rig::Book;
 
 /// What a code is about: a bay, point or source; a reading by its code; the rig by its name.
 pub(super) fn about(book: &Book, text: &str) -> Result<About, ScriptFault> {
-    if let Ok(step) = Coded::from_code(text) {
-        return Ok(About::Reading(step));
-    }
-    if text == book.rig.name {
-        return Ok(About::Rig);
-    }
-    let code = Code::parse(text)?;
-    let owner = book.owners(&code).find_map(|owner| match owner {
-        CodeOwner::Bay(id) => Some(About::Bay(id)),
-        CodeOwner::Point(id) => Some(About::Point(id)),
-        CodeOwner::Source(id) => Some(About::Source(id)),
-        CodeOwner::Device(_) | CodeOwner::Tool(_) => None,
-    });
-    owner.ok_or_else(|| ScriptFault::NoCode {
+    let meant = baywalk_screens::about::about(book, text)?;
+    meant.ok_or_else(|| ScriptFault::NoCode {
         what: "record",
         code: text.to_owned(),
     })

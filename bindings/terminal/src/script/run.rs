@@ -6,7 +6,7 @@ use super::book::{BookTrouble, change};
 use super::line::{Line, Script};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::walk::{Act, Call};
-use baywalk_screens::{Core, Problem, ProblemKind, Told};
+use baywalk_screens::{Core, Problem, ProblemKind, Told, photo};
 use baywalk_words::Words;
 use std::path::Path;
 
@@ -129,12 +129,13 @@ fn prepare(
         .open_walk(of)?
         .and_then(|walk| walk.standing.last().copied());
     let folder = script.folder.clone();
+    let told = core.words;
     let mut photo = |file: &str| {
         let path: &Path = &folder.join(file);
         let taken = core.logbook.add_photo(path);
         taken
             .map(|digest| digest.to_string())
-            .map_err(|fault| ScriptFault::File(fault.to_string()))
+            .map_err(|fault| ScriptFault::File(photo::storage(&told, path, &fault).sentence))
     };
     let mut around = Around {
         book: &book,

@@ -13,13 +13,16 @@ fn walked() -> Shell {
 fn every_listing_speaks_words_and_json_and_misses_no_text() {
     let shell = walked();
     let report = shell.path("report.html");
-    let lists: [&[&str]; 7] = [
+    let lists: [&[&str]; 10] = [
         &["rig"],
         &["rig", "--rig", "Wren"],
         &["rig", "layouts"],
         &["due"],
         &["findings"],
         &["verify"],
+        &["photo"],
+        &["photo", "originals"],
+        &["photo", "arrived"],
         &["torque", "F8"],
     ];
     for args in lists {
@@ -44,7 +47,7 @@ fn help_is_worded_in_both_languages() {
     let shell = Shell::new();
     for language in ["en", "es"] {
         for command in [
-            "", "rig", "walk", "torque", "findings", "report", "calc", "try",
+            "", "rig", "walk", "torque", "findings", "photo", "report", "calc", "try",
         ] {
             let args: Vec<&str> = ["--language", language, command, "--help"]
                 .into_iter()

@@ -1,7 +1,7 @@
 //! The names that members of a backup may have.
 
 use crate::ledger::Digest;
-use crate::store::MOST_PHOTO_BYTES;
+use crate::photo::MOST_BYTES as MOST_PHOTO_BYTES;
 
 /// The member with the ledger.
 pub(super) const LEDGER: &str = "ledger.jsonl";

@@ -2,7 +2,8 @@
 
 use super::member;
 use crate::ledger::Digest;
-use crate::store::{MOST_PHOTO_BYTES, StoreFault};
+use crate::photo::MOST_BYTES as MOST_PHOTO_BYTES;
+use crate::store::StoreFault;
 use std::collections::BTreeMap;
 use std::io::Read;
 use std::path::{Path, PathBuf};

@@ -19,5 +19,7 @@ pub use read::{Numbered, read};
 pub use verify::{Misfit, MisfitWhy, Verified};
 
 pub(crate) use append::{append, put};
-pub(crate) use read::{behind, by_id, each, each_stored, head, of_walk, origins, photos, shape};
+pub(crate) use read::{
+    behind, by_id, each, each_stored, head, of_kind, of_walk, origins, photos, shape,
+};
 pub(crate) use verify::verify;

@@ -164,6 +164,17 @@ pub(crate) fn origins(conn: &Connection) -> Result<Vec<Numbered>, StoreFault> {
     .collect()
 }
 
+/// All entries of a kind, in order, struck ones too.
+pub(crate) fn of_kind(conn: &Connection, kind: &str) -> Result<Vec<Numbered>, StoreFault> {
+    let mut statement = conn.prepare_cached(include_str!("sql/of_kind.sql"))?;
+    let rows = statement.query_map([kind], text)?;
+    rows.map(|row| {
+        row.map_err(StoreFault::from)
+            .and_then(|(n, t)| entry(n, &t))
+    })
+    .collect()
+}
+
 /// How many entries, and how many ends of walks, stand behind an entry; what the logbook tells of
 /// itself is not counted.
 pub(crate) fn behind(conn: &Connection, seq: u64) -> Result<(u64, u64), StoreFault> {

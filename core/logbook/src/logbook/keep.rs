@@ -1,25 +1,13 @@
-//! What stands beside the ledger: photos, settings, where a screen stood.
+//! What stands beside the ledger: settings, where a screen stood.
 
 use super::Logbook;
-use crate::ledger::Digest;
 use crate::store::StoreFault;
 use baywalk_domain::torque::Practice;
-use std::path::Path;
 
 /// The key under which the share of the check is kept.
 const CHECK_PERCENT: &str = "check_percent";
 
 impl Logbook {
-    /// Copies a photo into the store, lastingly, and gives its digest for [`Act::Photo`].
-    ///
-    /// # Errors
-    /// [`StoreFault`] where it is no photo, too large, or can't be read or written.
-    ///
-    /// [`Act::Photo`]: baywalk_domain::walk::Act::Photo
-    pub fn add_photo(&mut self, path: &Path) -> Result<Digest, StoreFault> {
-        self.store.add_photo(path)
-    }
-
     /// The share of the target at which terminals are checked.
     ///
     /// # Errors

@@ -6,6 +6,7 @@ mod fault;
 mod keep;
 mod load;
 mod outcome;
+mod photos;
 mod read;
 mod rigs;
 mod safe;

@@ -35,7 +35,7 @@ pub enum StoreFault {
     NotFound(&'static str),
     /// A photo can't be taken in.
     #[error(transparent)]
-    Photo(#[from] super::PhotoFault),
+    Photo(#[from] crate::photo::PhotoFault),
     /// A file or folder can't be read or written.
     #[error("{}: {detail}", .path.display())]
     File {

@@ -6,7 +6,6 @@ mod header;
 mod lock;
 mod migrate;
 mod open;
-mod photo;
 mod pragma;
 mod reader;
 mod room;
@@ -14,7 +13,6 @@ mod scratch;
 mod swap;
 
 pub use fault::{Damage, Newer, StoreFault};
-pub use photo::{MOST_PHOTO_BYTES, PhotoFault};
 
 pub(crate) use folder::sync;
 pub(crate) use lock::lock;

@@ -67,6 +67,11 @@ impl Store {
         room(&self.folder)
     }
 
+    /// The folder of the store.
+    pub(crate) fn folder(&self) -> &Path {
+        &self.folder
+    }
+
     /// The folder of the photos.
     pub(crate) fn photos(&self) -> PathBuf {
         self.folder.join(super::PHOTOS)

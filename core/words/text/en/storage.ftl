@@ -20,7 +20,6 @@ storage-same-act = This act is stored already under the same name, but says some
 ## Added with the screens
 
 storage-holder = process { $pid }, since { $time }
-storage-photo = The photo can't be taken in ({ $why }). Choose a JPEG or PNG file.
 storage-tail-gone = The ledger ends at entry { $found } and had reached { $expected }: the newest entries are gone. It is kept as it is; restore the newest backup.
 storage-damaged-inside = The logbook is damaged ({ $why }). It is kept as it is; restore the newest backup.
 storage-earlier = This is earlier than the newest entry: { $found } comes before { $expected }. Lines of a script go in the order of time, and behind all that is there.

@@ -20,7 +20,6 @@ storage-same-act = Este paso ya está guardado con el mismo nombre, pero dice ot
 ## Added with the screens
 
 storage-holder = proceso { $pid }, desde { $time }
-storage-photo = La foto no se puede guardar ({ $why }). Elija un archivo JPEG o PNG.
 storage-tail-gone = El registro termina en la entrada { $found } y había llegado a { $expected }: faltan las entradas más nuevas. Se conserva como está; restaure la copia más nueva.
 storage-damaged-inside = La bitácora está dañada ({ $why }). Se conserva como está; restaure la copia más nueva.
 storage-earlier = Esto es anterior a la última entrada: { $found } está antes de { $expected }. Las líneas de un guion van en orden de tiempo, después de todo lo que ya está.

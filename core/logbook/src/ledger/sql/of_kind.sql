@@ -1,0 +1,1 @@
+SELECT seq, body FROM ledger WHERE kind = ?1 ORDER BY seq
