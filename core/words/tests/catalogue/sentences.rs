@@ -117,3 +117,19 @@ fn what_was_typed_is_told_with_what_was_expected() {
         assert!(is_told(&text), "{text}");
     }
 }
+
+/// The figures of NBSIR 76-1011 and NBS Building Science Series 103 (second hand): up to 35 W at 15 A,
+/// and 5 W at 0.8 A.
+#[test]
+fn a_bad_joint_is_told_with_the_published_figures() {
+    use baywalk_domain::{joint::GLOW, service::Caution};
+    for (locale, figures) in [
+        ("en", ["35 W at 15 A", "5 W at 0.8 A"]),
+        ("es", ["35 W a 15 A", "5 W a 0,8 A"]),
+    ] {
+        let text = Words::for_locales(&[locale]).code(Caution::GlowingJoint);
+        assert!(figures.iter().all(|figure| text.contains(figure)), "{text}");
+    }
+    let figures = GLOW.map(|glow| (glow.watts, glow.amperes));
+    assert_eq!(figures, [(35.0, 15.0), (5.0, 0.8)]);
+}
