@@ -27,6 +27,7 @@ calculations! {
     isolation,
     joint,
     loosening,
+    plan,
     service,
     tool_setting,
     torque,
