@@ -1,5 +1,5 @@
 //! Plans against every plan there is, on tasks small enough to try them all.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![expect(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
 
 use baywalk_domain::plan::{
     BayTask, LeftOut, Legs, Plan, PointTask, Proof, STEPS, Task, left_out, nose_to_tail, plan,
