@@ -18,6 +18,9 @@ const JFIF: &[u8] = b"JFIF\0\x01\x01\0\0\x01\0\x01\0\0";
 /// The length of the fixed part of an Adobe segment.
 const ADOBE: usize = 12;
 
+/// The longest side that is read: a whole number of blocks beyond it must still have 16 bits.
+const MOST_SIDE: u32 = 65_500;
+
 /// A JPEG with what tells of it set aside.
 #[derive(Debug, Default)]
 pub(super) struct Jpeg {
@@ -120,6 +123,12 @@ impl Jpeg {
         } else {
             MOST_PIXELS_WHOLE
         };
+        if width.max(height) > MOST_SIDE {
+            return Err(PhotoFault::Damaged(format!(
+                "a side of {}",
+                width.max(height)
+            )));
+        }
         if u64::from(width) * u64::from(height) > most {
             return Err(PhotoFault::TooManyPixels {
                 width,
