@@ -22,7 +22,12 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     ];
     let caption = view.count("report-readings-caption", view.facts.walk.readings.len());
     let table = view.table(caption, &columns, rows.collect());
-    vec![table.unwrap_or_else(|| Block::Text(view.say("report-readings-none")))]
+    let table = table.unwrap_or_else(|| Block::Text(view.say("report-readings-none")));
+    let circuit = view.facts.walk.service.as_ref().map(|(step, seen)| {
+        let (after, said) = (view.code(*step), view.words.service_seen(seen));
+        Block::Text(view.fill("report-service", &[("after", &after), ("said", &said)]))
+    });
+    std::iter::once(table).chain(circuit).collect()
 }
 
 fn measured(view: &View<'_>, measured: &Measured) -> Cell {

@@ -269,3 +269,4 @@ report-verify-proves = Each entry is hashed with the one before (SHA-256 over RF
 report-verify-not = It does not prove that a note is true, who made it, or that the clock was right. Whoever has the file can make a whole new chain; only a digest kept elsewhere, as on this page, shows that.
 report-verify-photos = A photo is the one named here when the SHA-256 of its file is the one printed beside it.
 report-known-meter = with { $name }, { $category }
+report-service = The circuit of the service, after the reading “{ $after }”: { $said }

@@ -269,3 +269,4 @@ report-verify-proves = Cada entrada se resume con la anterior (SHA-256 sobre JSO
 report-verify-not = No prueba que una nota sea verdad, quién la hizo ni que el reloj estuviera bien. Quien tenga el archivo puede hacer una cadena nueva; solo una huella guardada en otra parte, como en esta página, lo muestra.
 report-verify-photos = Una foto es la nombrada aquí cuando el SHA-256 de su archivo es el impreso a su lado.
 report-known-meter = con { $name }, { $category }
+report-service = El circuito del suministro, tras la lectura “{ $after }”: { $said }
