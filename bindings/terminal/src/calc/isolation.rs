@@ -3,9 +3,7 @@
 use super::{Calculate, Fault, at};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{ActId, SourceId};
-use baywalk_domain::isolation::{
-    Passing, Reach, Wiring, away_order, checks_of, restore_order,
-};
+use baywalk_domain::isolation::{Passing, Reach, Wiring, away_order, restore_order};
 use baywalk_domain::rig::{Book, Check, ConductorSet, Device, Source};
 use baywalk_logbook::rigfile::{self, NamedText};
 use schemars::JsonSchema;
@@ -135,11 +133,7 @@ impl Told<'_> {
             still: of(&self.still),
             still_if_failed: of(&self.failed),
             stays: of(&self.staying),
-            pairs: checks_of(&device.sets)
-                .iter()
-                .filter(|check| check.set == set.name || check.other_set == set.name)
-                .map(pair)
-                .collect(),
+            pairs: device.checks_for(&set.name).iter().map(pair).collect(),
         }
     }
 

@@ -74,12 +74,6 @@ impl<'a> Reach<'a> {
         all.filter(shared).collect()
     }
 
-    /// Every source that reaches any set.
-    #[must_use]
-    pub fn everywhere(&self) -> Vec<SourceId> {
-        self.any(|_| true)
-    }
-
     fn any(&self, wanted: impl Fn(DeviceId) -> bool) -> Vec<SourceId> {
         let reaches = |source: &SourceId| {
             let mut sets = self.sets.iter().filter(|(of, _, _)| wanted(*of));

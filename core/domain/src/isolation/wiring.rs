@@ -19,8 +19,8 @@ use crate::rig::{Book, Code, Device, DeviceKind, Feed, SetSystem, Source};
 /// # let (name, note) = ("Wren".to_owned(), String::new());
 /// # let id = "0190f0c4-0000-7000-8000-000000000001".parse()?;
 /// let book = Book::new(Rig { id, name, kind, service, rule, note });
-/// let reach = Wiring::of(&book).feeding();
-/// assert!(reach.everywhere().is_empty());
+/// let nowhere = "0190f0c4-0000-7000-8000-000000000002".parse()?;
+/// assert!(Wiring::of(&book).feeding().bays_of(nowhere).is_empty());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Debug)]

@@ -162,7 +162,7 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
     let usual = *survey.meter();
     let ask =
         |ask, state, meter, pairs: &[Pair]| choice(survey, consistent, (ask, state, meter), pairs);
-    let unread = pairs.iter().filter(|pair| !read_bare(survey, **pair));
+    let unread = pairs.iter().filter(|pair| !survey.read_bare(**pair));
     let mut all: Vec<Choice> = unread
         .map(|pair| ask(Ask::ReadPair, State::default(), usual, &[*pair]))
         .collect();
@@ -179,12 +179,6 @@ fn choices(survey: &Survey, consistent: &[Candidate]) -> Vec<Choice> {
         }
     }
     all
-}
-
-/// Whether a pair was read with nothing switched on.
-fn read_bare(survey: &Survey, pair: Pair) -> bool {
-    let mut states = survey.states().iter();
-    states.any(|state| state.is_bare() && state.read(pair).is_some())
 }
 
 /// What one choice tells apart, and by which pair most.

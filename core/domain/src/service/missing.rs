@@ -12,16 +12,18 @@ const TEST_WATTS: f64 = 500.0;
 pub(super) fn missing(survey: &Survey) -> Vec<(Ask, Option<Pair>)> {
     let split = survey.service() == ServiceKind::Amp50;
     let here = |pair: &Pair| split || !pair.needs_line_2();
-    let read = |pair: Pair, within: fn(&State) -> bool| {
-        let mut states = survey.states().iter().filter(|state| within(state));
-        states.any(|state| state.read(pair).is_some())
+    let read = |pair: Pair| {
+        survey
+            .states()
+            .iter()
+            .any(|state| state.read(pair).is_some())
     };
     let lines = [Pair::L1N, Pair::L2N, Pair::L1L2].into_iter();
     // Line to line tells another supply; where that is ruled out, nothing is missing.
     let told = |pair: Pair| pair == Pair::L1L2 && !survey.may_be(Fault::Supply208);
-    let lines = lines.filter(|pair| !told(*pair) && !read(*pair, State::is_bare));
+    let lines = lines.filter(|pair| !told(*pair) && !survey.read_bare(*pair));
     let ground = [Pair::L1G, Pair::NG].into_iter();
-    let ground = ground.filter(|pair| !read(*pair, |_| true));
+    let ground = ground.filter(|pair| !read(*pair));
     let tried = |leg: usize| {
         let on = |state: &&State| is_test(state.load(leg)) && state.load(1 - leg).is_none();
         let mut legs = [Pair::L1N, Pair::L2N].into_iter().filter(here);

@@ -58,8 +58,8 @@ const GROUPS: [Group; 4] = [
 ///
 /// A load is taken as a plain heater of unknown nameplate. Body metal that read dead against the
 /// soil rules a line on the equipment ground out; lines that stood 228 to 252 V apart at the supply
-/// outlet (ANSI C84.1 range A, from memory) rule a 208 V supply and an adapter from one leg out. `None` where the reading belongs to no
-/// service, or can't be.
+/// outlet (ANSI C84.1 range A, from memory) rule a 208 V supply and an adapter from one leg out.
+/// `None` where the reading belongs to no service, or can't be.
 #[must_use]
 pub fn survey_at(
     step: ReadingStep,

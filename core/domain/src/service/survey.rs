@@ -284,6 +284,12 @@ impl Survey {
         &self.meter
     }
 
+    /// Whether a pair was read with nothing switched on.
+    pub(super) fn read_bare(&self, pair: Pair) -> bool {
+        let mut states = self.states.iter();
+        states.any(|state| state.is_bare() && state.read(pair).is_some())
+    }
+
     /// What the readings were taken with, and where.
     pub(super) const fn by(&self) -> (&Meter, Place) {
         (&self.meter, self.place)

@@ -1,7 +1,6 @@
 //! What may still be live, as the sources were dealt with, and what it is read with.
 
-use super::{Away, WalkState};
-use crate::ids::SourceId;
+use super::WalkState;
 use crate::isolation::{Meter, Passing, Reach, Wiring};
 use crate::rig::Book;
 
@@ -10,13 +9,7 @@ impl WalkState {
     /// for and not found counts as there.
     #[must_use]
     pub fn still_live<'a>(&self, book: &'a Book, passing: Passing) -> Reach<'a> {
-        Wiring::of(book).reach(passing, |source| self.is_isolated(source.id))
-    }
-
-    /// Whether a source is isolated as its record says, and not back.
-    #[must_use]
-    pub fn is_isolated(&self, source: SourceId) -> bool {
-        self.is_dealt_with(source) && matches!(self.away.get(&source), Some(Away::Isolated(_)))
+        Wiring::of(book).reach(passing, |source| self.is_away(source.id))
     }
 
     /// The meter that was used last in this walk.

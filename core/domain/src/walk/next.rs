@@ -188,15 +188,18 @@ impl WalkState {
     /// A DC set that stays live when everything is taken away, and that was neither proved nor
     /// excepted, nor found to be too high for it.
     fn unswitched(&self, book: &Book, devices: &[&Device]) -> Option<(DeviceId, String)> {
-        let staying = Wiring::of(book).staying();
-        devices.iter().find_map(|device| {
+        let waiting = devices.iter().flat_map(|device| {
             let unread = self.unread(device);
-            let mut dc = device.sets.iter().filter(|set| set.system == SetSystem::Dc);
-            let waits = |name: &str| unread.iter().any(|check| check.set == name);
-            let found =
-                dc.find(|set| waits(&set.name) && !staying.set(device.id, &set.name).is_empty());
-            found.map(|set| (device.id, set.name.clone()))
-        })
+            let dc = device.sets.iter().filter(|set| set.system == SetSystem::Dc);
+            let waits = dc.filter(move |set| unread.iter().any(|check| check.set == set.name));
+            waits.map(|set| (device.id, set.name.as_str()))
+        });
+        let mut waiting = waiting.peekable();
+        waiting.peek()?;
+        let staying = Wiring::of(book).staying();
+        waiting
+            .find(|(device, set)| !staying.set(*device, set).is_empty())
+            .map(|(device, set)| (device, set.to_owned()))
     }
 
     fn next_of_power(&self, book: &Book) -> Next {

@@ -1,7 +1,7 @@
 //! The names that members of a backup may have.
 
 use crate::ledger::Digest;
-use crate::photo::MOST_BYTES as MOST_PHOTO_BYTES;
+use crate::photo::{MOST_BYTES as MOST_PHOTO_BYTES, digest_of};
 
 /// The member with the ledger.
 pub(super) const LEDGER: &str = "ledger.jsonl";
@@ -9,8 +9,6 @@ pub(super) const LEDGER: &str = "ledger.jsonl";
 pub(super) const MANIFEST: &str = "manifest.json";
 /// The folder of photos.
 const PHOTOS: &str = "photos/";
-/// The endings that a photo may have.
-const ENDINGS: [&str; 2] = [".jpg", ".png"];
 
 /// The most bytes of a manifest.
 const MOST_MANIFEST: u64 = 64 * 1024 * 1024;
@@ -33,14 +31,11 @@ pub(super) fn kind(name: &str) -> Option<Kind> {
     match name {
         LEDGER => Some(Kind::Ledger),
         MANIFEST => Some(Kind::Manifest),
-        _ => name.strip_prefix(PHOTOS).and_then(photo).map(Kind::Photo),
+        _ => name
+            .strip_prefix(PHOTOS)
+            .and_then(digest_of)
+            .map(Kind::Photo),
     }
-}
-
-/// The digest of a photo, by the name of its file; `None` where it has no such name.
-pub(crate) fn photo(file: &str) -> Option<Digest> {
-    let stem = ENDINGS.iter().find_map(|ending| file.strip_suffix(ending));
-    stem.and_then(Digest::read)
 }
 
 /// The name of the member of a photo, by the name of its file.

@@ -1,8 +1,7 @@
 //! The photos in a store, by their digests.
 
-use super::member;
 use crate::ledger::Digest;
-use crate::photo::MOST_BYTES as MOST_PHOTO_BYTES;
+use crate::photo::{MOST_BYTES as MOST_PHOTO_BYTES, digest_of};
 use crate::store::StoreFault;
 use std::collections::BTreeMap;
 use std::io::Read;
@@ -29,7 +28,7 @@ impl Photos {
             let Ok(name) = entry.file_name().into_string() else {
                 continue;
             };
-            let found = member::photo(&name).zip(entry.metadata().ok());
+            let found = digest_of(&name).zip(entry.metadata().ok());
             if let Some((digest, about)) = found.filter(|(_, about)| about.is_file()) {
                 files.insert(digest.to_string(), (name, about.len()));
             }

@@ -134,15 +134,12 @@ pub(crate) fn each_stored<E: From<StoreFault>>(
 
 /// The digests of the photos that entries name, struck ones too, each once.
 pub(crate) fn photos(conn: &Connection) -> Result<Vec<String>, StoreFault> {
-    let mut statement = conn.prepare_cached(include_str!("sql/photos.sql"))?;
-    let rows = statement.query_map([], text)?;
-    let mut named = Vec::new();
-    for row in rows {
-        let (seq, text) = row?;
-        if let Act::Photo { digest, .. } = entry(seq, &text)?.entry.act {
-            named.push(digest);
-        }
-    }
+    let entries = of_kind(conn, "photo")?.into_iter();
+    let named = entries.filter_map(|numbered| match numbered.entry.act {
+        Act::Photo { digest, .. } => Some(digest),
+        _ => None,
+    });
+    let mut named: Vec<String> = named.collect();
     named.sort_unstable();
     named.dedup();
     Ok(named)

@@ -8,6 +8,7 @@
 //! ```
 
 use super::{MOST_BYTES, PhotoFault};
+use crate::ledger::Digest;
 use crate::store::{StoreFault, sync};
 use std::io::{Read, Write};
 use std::path::{Path, PathBuf};
@@ -47,11 +48,16 @@ pub(super) fn named(name: &str) -> Named<'_> {
     }
 }
 
+/// The digest of a photo, by the name of its file; `None` where it has no such name.
+pub(crate) fn digest_of(name: &str) -> Option<Digest> {
+    match named(name) {
+        Named::Photo(digest) => Digest::read(digest),
+        Named::Original(..) | Named::Coming | Named::Other => None,
+    }
+}
+
 fn is_digest(text: &str) -> bool {
-    text.len() == 64
-        && text
-            .bytes()
-            .all(|byte| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte))
+    Digest::read(text).is_some()
 }
 
 /// The file of a photo, where there is one.

@@ -4,7 +4,6 @@ use super::files::{self, Named, ORIGINALS, SMALL, named};
 use super::{make, thumbnail};
 use crate::ledger::{self, Digest};
 use crate::store::{Store, StoreFault};
-use baywalk_domain::walk::Act;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
@@ -62,12 +61,7 @@ impl Store {
 
     /// The digests that entries name, struck ones too: what was struck stays readable.
     pub(crate) fn photos_entered(&self) -> Result<BTreeSet<String>, StoreFault> {
-        let entries = ledger::of_kind(self.conn(), "photo")?.into_iter();
-        let digests = entries.filter_map(|numbered| match numbered.entry.act {
-            Act::Photo { digest, .. } => Some(digest),
-            _ => None,
-        });
-        Ok(digests.collect())
+        Ok(ledger::photos(self.conn())?.into_iter().collect())
     }
 
     /// The files that entries stand on and that are there: masters, and pictures as they came.

@@ -25,7 +25,7 @@ pub use fault::{Foreign, PhotoFault};
 pub use make::{Made, make, thumbnail};
 
 pub(crate) use expected::Expected;
-pub(crate) use files::find;
+pub(crate) use files::{digest_of, find};
 pub(crate) use keep::KeptPhoto;
 
 /// The long edge of a master, in pixels.

@@ -78,9 +78,11 @@ impl Deciding<'_> {
         let Some(book) = self.context.book else {
             return Vec::new();
         };
-        let mut suspects = walk.still_live(book, Passing::AsBuilt).device(device.id);
-        suspects.extend(walk.still_live(book, Passing::Failed).bay(device.bay));
-        suspects.extend(Wiring::of(book).feeding().bay(device.bay));
+        let wiring = Wiring::of(book);
+        let still = |passing| wiring.reach(passing, |source| walk.is_away(source.id));
+        let mut suspects = still(Passing::AsBuilt).device(device.id);
+        suspects.extend(still(Passing::Failed).bay(device.bay));
+        suspects.extend(wiring.feeding().bay(device.bay));
         let mut seen = BTreeSet::new();
         suspects.retain(|source| seen.insert(*source));
         suspects

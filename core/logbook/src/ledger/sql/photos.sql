@@ -1,1 +1,0 @@
-SELECT seq, body FROM ledger WHERE kind = 'photo' ORDER BY seq
