@@ -15,7 +15,11 @@ use super::tour::MOST_EXACT;
 /// not proved to be the shortest.
 pub(super) fn many(task: &Task, which: &[usize], steps: u64) -> Option<(Vec<usize>, Found)> {
     let all = Field::of(task, which, task.seconds());
-    let share = |bay: usize| (nearest_in(task, which, bay) + nearest_out(task, which, bay)) / 2;
+    let share = |bay: usize| {
+        let into = nearest(which, bay, |from| task.leg(from, bay + 1));
+        let out = nearest(which, bay, |to| task.leg(bay + 1, to));
+        (into + out) / 2
+    };
     let relaxed = charge(&all, share)?;
     let must = (0..which.len()).filter(|bay| all.is_forced(*bay)).count();
     let kept = if must > MOST_EXACT {
@@ -91,26 +95,11 @@ pub(super) fn short_round(task: &Task, bays: &[usize]) -> Vec<usize> {
     }
 }
 
-fn nearest_in(task: &Task, which: &[usize], bay: usize) -> u32 {
+/// The shortest leg between a bay and another of the round, or where the round begins.
+fn nearest(which: &[usize], bay: usize, leg: impl Fn(usize) -> u32) -> u32 {
     let others = which
         .iter()
         .filter(|other| **other != bay)
         .map(|other| other + 1);
-    others
-        .chain([0])
-        .map(|from| task.leg(from, bay + 1))
-        .min()
-        .unwrap_or(0)
-}
-
-fn nearest_out(task: &Task, which: &[usize], bay: usize) -> u32 {
-    let others = which
-        .iter()
-        .filter(|other| **other != bay)
-        .map(|other| other + 1);
-    others
-        .chain([0])
-        .map(|to| task.leg(bay + 1, to))
-        .min()
-        .unwrap_or(0)
+    others.chain([0]).map(leg).min().unwrap_or(0)
 }
