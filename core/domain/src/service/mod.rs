@@ -34,5 +34,5 @@ pub use meter::{Meter, MeterFault};
 pub use pair::Pair;
 pub use power_up::survey_at;
 pub use seen::{AskSeen, FaultSeen, ServiceSeen};
-pub use survey::{Load, MOST_STATES, Place, State, Survey, SurveyFault};
+pub use survey::{ANY_HEATER, Load, MOST_STATES, Place, State, Survey, SurveyFault};
 pub use verdict::{Caution, Standing};

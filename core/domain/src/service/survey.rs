@@ -21,8 +21,8 @@ pub(super) const NAMEPLATE_VOLTS: f64 = 120.0;
 
 /// The share by which a plain heater may differ from its nameplate. Common practice, no source.
 const NAMEPLATE: f64 = 0.1;
-/// Watts of a plain heater whose nameplate nobody read: least and most. Ours.
-const ANY_HEATER: (f64, f64) = (500.0, 1800.0);
+/// Watts of a plain heater whose nameplate nobody read: least and most. Ours; shown as ours.
+pub const ANY_HEATER: (f64, f64) = (500.0, 1800.0);
 
 /// A plain resistive load from one line to neutral, by its nameplate at 120 V.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -66,6 +66,15 @@ impl ReadingStep {
         )
     }
 
+    /// Whether a plain load is switched on for it.
+    #[must_use]
+    pub const fn is_loaded(self) -> bool {
+        matches!(
+            self,
+            Self::Load1Leg1 | Self::Load1Leg2 | Self::Load2Leg1 | Self::Load2Leg2
+        )
+    }
+
     /// Whether it is taken before shore is plugged in.
     #[must_use]
     pub const fn is_before_shore(self) -> bool {

@@ -6,6 +6,7 @@ use crate::card::{Ask, Card, Key};
 use crate::here::Here;
 use baywalk_domain::ids::SourceId;
 use baywalk_domain::rig::{Source, SourceKind};
+use baywalk_domain::service::ANY_HEATER;
 use baywalk_domain::supply::{Measured, Reading, ReadingStep};
 use baywalk_domain::units::VoltageUnit;
 use baywalk_domain::walk::{Act, Away, Ending};
@@ -38,6 +39,12 @@ pub(super) fn measure(here: &Here<'_>, step: ReadingStep) -> Card {
     }
     if step.is_before_shore() {
         card.cautions.push(words.say("caution-supply-outlet"));
+    }
+    if step.is_loaded() {
+        let (least, most) = ANY_HEATER;
+        let watts = |watts: f64| words.number(watts, 0).into();
+        let args = [("least", watts(least)), ("most", watts(most))];
+        card.lines.push(words.fill("step-measure-load", &args));
     }
     let of_shore = step.source() == Some(SourceKind::Shore);
     if let Some((_, seen)) = here.walk.service.as_ref().filter(|_| of_shore) {

@@ -266,3 +266,4 @@ step-away-reaches = It reaches: { $bays }.
 step-away-stays-live = Stays live after that: { $sets }. Cover it; one insulated tool, no jewellery.
 step-unsafe-away = Take { $source } away now
 step-unsafe-leave = Leave { $source } away
+step-measure-load = The load: a plain heater of { $least } to { $most } W (our rule), electronics off.

@@ -266,3 +266,4 @@ step-away-reaches = Llega a: { $bays }.
 step-away-stays-live = Sigue con tensión después: { $sets }. Cúbralo; una sola herramienta aislada, sin joyas.
 step-unsafe-away = Corte { $source } ahora
 step-unsafe-leave = Dejar { $source } cortada
+step-measure-load = La carga: un calefactor simple de { $least } a { $most } W (regla nuestra), electrónica apagada.
