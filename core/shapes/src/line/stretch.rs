@@ -31,7 +31,7 @@ pub(crate) fn stretch(drawing: &mut Drawing, power: Power, (from, to): (f64, f64
 /// An open blade between two places: a filled contact it hangs on, an open one it has left, and a
 /// lead to each. A stretch under 36 makes it smaller.
 pub(crate) fn blade(drawing: &mut Drawing, role: Role, lead: f64, (from, to): (f64, f64), y: f64) {
-    let scale = ((to - from) / BLADE).clamp(0.1, 1.0);
+    let scale = ((to - from) / BLADE).min(1.0);
     let middle = f64::midpoint(from, to);
     let (hinge, contact) = (middle - 13.0 * scale, middle + 13.0 * scale);
     let radius = 3.0 * scale;

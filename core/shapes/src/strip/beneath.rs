@@ -28,10 +28,11 @@ pub(super) fn draw(drawing: &mut Drawing, bays: &[&Bay], standing: &StandingOf<'
     let y = drawing.height + 24.0;
     drawing.height += HEIGHT;
     let share = drawing.width / measure(bays.len().max(1));
+    let gap = GAP.min(share / 2.0);
     let mut from = 0.0;
     for (power, codes) in runs {
         let to = from + share * measure(codes.len());
-        let first = if from > 0.0 { from + GAP } else { from };
+        let first = if from > 0.0 { from + gap } else { from };
         stretch(drawing, power, (first, to), y);
         let label = Label {
             text: cut(&codes.join(" "), Size::Least, to - first),
