@@ -210,7 +210,7 @@ fn findings(words: &Words) -> Command {
                 .arg(
                     Arg::new("number")
                         .required(true)
-                        .value_parser(value_parser!(usize))
+                        .value_parser(value_parser!(u32))
                         .help(say("terminal-argument-number")),
                 )
                 .arg(

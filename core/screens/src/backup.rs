@@ -1,5 +1,6 @@
 //! Keeping a copy: writing a backup, and reminding of one.
 
+use crate::named::count;
 use crate::{Core, Problem, safe};
 use baywalk_logbook::backup::{Passphrase, Watch};
 use serde::Serialize;
@@ -7,6 +8,7 @@ use std::path::Path;
 
 /// A backup that was made.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct BackupScreen {
     /// Where it is.
     pub path: String,
@@ -15,7 +17,7 @@ pub struct BackupScreen {
     /// The newest digest, in hexadecimal.
     pub digest: String,
     /// The number of photos.
-    pub photos: usize,
+    pub photos: u32,
     /// Its bytes.
     pub bytes: u64,
     /// The digests of photos that are missing from it.
@@ -61,7 +63,7 @@ pub fn write(
         path,
         entries: made.head.seq,
         digest: made.head.digest.to_string(),
-        photos: made.photos,
+        photos: count(made.photos),
         bytes: made.bytes,
         missing: made.missing,
         words: told,

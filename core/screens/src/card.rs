@@ -1,5 +1,7 @@
 //! A card: one thing to do, with all that is drawn for it and the keys that answer it.
 
+use crate::Named;
+use crate::named::count;
 use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::{Action, Advice};
 use baywalk_domain::units::{Stated, TorqueUnit};
@@ -8,9 +10,12 @@ use serde::Serialize;
 
 /// One thing to do.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Card {
     /// What kind of step it is, such as `point` or `read`.
-    pub kind: &'static str,
+    pub kind: String,
+    /// The point it is about, where it is about one.
+    pub point: Option<String>,
     /// The bay's tag, where it is about one.
     pub tag: Option<String>,
     /// What it is about.
@@ -35,15 +40,26 @@ pub struct Card {
 
 /// Which of how many.
 #[derive(Debug, Clone, Copy, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Count {
     /// This one, from 1.
-    pub at: usize,
+    pub at: u32,
     /// All of them.
-    pub of: usize,
+    pub of: u32,
+}
+
+impl Count {
+    pub(crate) fn new(at: usize, of: usize) -> Self {
+        Self {
+            at: count(at),
+            of: count(of),
+        }
+    }
 }
 
 /// How the line under the header is drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Enum))]
 #[serde(rename_all = "snake_case")]
 pub enum LineState {
     /// Whole and thick: live, or not known.
@@ -56,6 +72,7 @@ pub enum LineState {
 
 /// The line under the header.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Line {
     /// How it is drawn.
     pub state: LineState,
@@ -65,6 +82,7 @@ pub struct Line {
 
 /// The torque, large.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Figure {
     /// The number as typed or printed; empty where there is none.
     pub number: String,
@@ -73,13 +91,14 @@ pub struct Figure {
     /// The same in N·m; empty where that is the unit.
     pub metric: String,
     /// The code of the basis that frames it: a basis kind, `nothing` or `leave_alone`.
-    pub frame: &'static str,
+    pub frame: String,
     /// The basis in words.
     pub basis: String,
 }
 
 /// An answer that can be pressed.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Key {
     /// Its stable code.
     pub code: String,
@@ -93,6 +112,7 @@ pub struct Key {
 
 /// What is asked when a key is pressed.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Enum))]
 #[serde(tag = "ask", rename_all = "snake_case")]
 pub enum Ask {
     /// Words; some or none.
@@ -111,8 +131,8 @@ pub enum Ask {
     Choice {
         /// The question.
         question: String,
-        /// The codes and words to choose from.
-        options: Vec<(String, String)>,
+        /// What to choose from.
+        options: Vec<Named>,
     },
 }
 
@@ -163,7 +183,7 @@ pub(crate) fn figure(words: &Words, advice: &Advice, shown: Option<&Stated<Torqu
         metric: number
             .map(|stated| metric(words, stated))
             .unwrap_or_default(),
-        frame,
+        frame: frame.to_owned(),
         basis: words.advice(advice).basis,
     }
 }

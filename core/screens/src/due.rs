@@ -8,6 +8,7 @@ use serde::Serialize;
 
 /// When the next walk is due.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct DueScreen {
     /// What its owner calls the rig.
     pub rig: String,
@@ -25,6 +26,7 @@ pub struct DueScreen {
 
 /// The second look at what was disturbed.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct SecondLook {
     /// The day.
     pub on: String,

@@ -34,9 +34,10 @@ pub fn faults(core: &Core, faults: &[Fault]) -> Problem {
 
 /// A layout that comes with the tool.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct LayoutLine {
     /// Its code.
-    pub code: &'static str,
+    pub code: String,
     /// What it is.
     pub words: String,
 }
@@ -60,7 +61,7 @@ fn about(code: &str) -> &'static str {
 pub fn layouts(words: &Words) -> Vec<LayoutLine> {
     let all = rigfile::layouts().iter();
     all.map(|layout| LayoutLine {
-        code: layout.code,
+        code: layout.code.to_owned(),
         words: words.say(about(layout.code)),
     })
     .collect()

@@ -1,5 +1,6 @@
 //! Findings, and what was decided about them.
 
+use crate::named::count;
 use crate::{Core, Problem, Told};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{Decision, Finding, FollowUp};
@@ -11,11 +12,12 @@ use serde::Serialize;
 
 /// One finding.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct FindingLine {
     /// Its name for the machine.
     pub id: String,
     /// Its number in the list, from 1, by which a person calls it.
-    pub number: usize,
+    pub number: u32,
     /// Its kind, by its code.
     pub kind: String,
     /// What it is about: code and name.
@@ -41,7 +43,7 @@ pub fn findings(core: &Core, rig: RigId) -> Result<Vec<FindingLine>, Problem> {
     let sorted = sorted(core, rig)?;
     let lines = sorted.iter().enumerate();
     Ok(lines
-        .map(|(place, finding)| line(core, &book, place + 1, finding))
+        .map(|(place, finding)| line(core, &book, count(place + 1), finding))
         .collect())
 }
 
@@ -52,7 +54,7 @@ pub fn findings(core: &Core, rig: RigId) -> Result<Vec<FindingLine>, Problem> {
 pub fn decide(
     core: &mut Core,
     rig: RigId,
-    number: usize,
+    number: u32,
     (decision, by, note): (&str, Option<&str>, &str),
 ) -> Result<Told, Problem> {
     let decision = Decision::from_code(decision)
@@ -67,7 +69,10 @@ pub fn decide(
         None => None,
     };
     let sorted = sorted(core, rig)?;
-    let finding = number.checked_sub(1).and_then(|place| sorted.get(place));
+    let place = number
+        .checked_sub(1)
+        .and_then(|place| usize::try_from(place).ok());
+    let finding = place.and_then(|place| sorted.get(place));
     let finding: FindingId = finding.map(|finding| finding.raised.id).ok_or_else(|| {
         Problem::not_found(
             core.words
@@ -88,7 +93,7 @@ fn sorted(core: &Core, rig: RigId) -> Result<Vec<Finding>, Problem> {
     Ok(findings)
 }
 
-fn line(core: &Core, book: &Book, number: usize, finding: &Finding) -> FindingLine {
+fn line(core: &Core, book: &Book, number: u32, finding: &Finding) -> FindingLine {
     let words = &core.words;
     let kind = finding.raised.kind;
     FindingLine {

@@ -11,6 +11,7 @@ pub mod findings;
 mod here;
 mod holds;
 pub mod lines;
+mod named;
 pub mod odometer;
 pub mod photo;
 pub mod practice;
@@ -29,6 +30,7 @@ mod told;
 pub mod torque;
 pub mod verify;
 
+pub use named::{GradeCount, Named};
 pub use problem::{Problem, ProblemKind};
 pub use told::Told;
 
@@ -42,3 +44,6 @@ pub struct Core {
     /// The catalogue of text, in the language of the person.
     pub words: Words,
 }
+
+#[cfg(feature = "mobile")]
+uniffi::setup_scaffolding!();

@@ -6,6 +6,7 @@ use std::io::{BufRead, Write};
 
 /// Entries that were written or taken in.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct LinesScreen {
     /// The number of entries.
     pub entries: u64,

@@ -6,6 +6,7 @@ use serde::Serialize;
 
 /// The share of the figure at which terminals are checked.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct PracticeScreen {
     /// In percent, 80 to 90.
     pub check_percent: u8,

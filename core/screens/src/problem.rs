@@ -15,6 +15,7 @@ pub struct Problem {
 
 /// The kinds of problem.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Enum))]
 #[serde(rename_all = "snake_case")]
 pub enum ProblemKind {
     /// The rules refuse it; nothing was changed.

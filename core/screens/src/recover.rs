@@ -11,17 +11,28 @@ use serde::Serialize;
 
 /// What was recovered.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct RecoverScreen {
     /// How many entries are kept as they were, from the first on.
     pub whole: u64,
     /// How many entries behind the gap were sealed anew.
     pub sealed_anew: u64,
-    /// The entries that are missing, first and last of each gap, by their old numbers.
-    pub missing: Vec<(u64, u64)>,
+    /// The entries that are missing, gap by gap.
+    pub missing: Vec<GapLine>,
     /// The digests of photos that are missing.
     pub photos_missing: Vec<String>,
     /// In words.
     pub words: Vec<String>,
+}
+
+/// Entries that are missing, by their old numbers.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct GapLine {
+    /// The first.
+    pub from: u64,
+    /// The last.
+    pub to: u64,
 }
 
 /// Recovers a damaged logbook; the damaged one is kept beside the new one.
@@ -53,7 +64,10 @@ pub fn recover(
         missing: recovery
             .missing
             .iter()
-            .map(|gap| (gap.from, gap.to))
+            .map(|gap| GapLine {
+                from: gap.from,
+                to: gap.to,
+            })
             .collect(),
         photos_missing: recovered.photos_missing,
         words: told,

@@ -8,6 +8,7 @@ use serde::Serialize;
 
 /// What was restored, or would be.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct RestoreScreen {
     /// Whether it was restored.
     pub done: bool,

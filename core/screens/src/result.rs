@@ -1,5 +1,6 @@
 //! The result of a walk: what stays out of service, what was not judged, what had moved, when next.
 
+use crate::GradeCount;
 use crate::findings::{FindingLine, findings};
 use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
@@ -10,6 +11,7 @@ use serde::Serialize;
 
 /// The result of a walk.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct ResultScreen {
     /// The walk's name for the machine.
     pub walk: String,
@@ -21,8 +23,8 @@ pub struct ResultScreen {
     pub not_judged: Vec<String>,
     /// What can feed something now, where the walk was not gone through to the end.
     pub alive: Vec<String>,
-    /// How many of each grade: code, word, count.
-    pub grades: Vec<(String, String, usize)>,
+    /// How many of each grade.
+    pub grades: Vec<GradeCount>,
     /// What had moved and how it was left.
     pub moved: Vec<String>,
     /// The open findings.
@@ -84,17 +86,11 @@ fn ended(core: &Core, state: &WalkState) -> String {
     }
 }
 
-fn grades(core: &Core, sum: &Summary) -> Vec<(String, String, usize)> {
+fn grades(core: &Core, sum: &Summary) -> Vec<GradeCount> {
     let count = |grade: &Grade| sum.grades.get(grade).copied().unwrap_or(0);
     Grade::ALL
         .iter()
-        .map(|grade| {
-            (
-                grade.code().to_owned(),
-                core.words.code(*grade),
-                count(grade),
-            )
-        })
+        .map(|grade| GradeCount::of(&core.words, *grade, count(grade)))
         .collect()
 }
 

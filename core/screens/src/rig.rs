@@ -3,6 +3,7 @@
 use crate::card::Line;
 use crate::due::{DueScreen, due};
 use crate::here::Here;
+use crate::named::{GradeCount, Named, count};
 use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::RigId;
@@ -12,6 +13,7 @@ use serde::Serialize;
 
 /// One rig.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct RigScreen {
     /// Its name for the machine.
     pub id: String,
@@ -35,23 +37,24 @@ pub struct RigScreen {
 
 /// A bay on the strip.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct StripBay {
     /// Its tag.
     pub code: String,
     /// Its name.
     pub name: String,
-    /// Where it is reached from: code and words.
-    pub side: (String, String),
+    /// Where it is reached from.
+    pub side: Named,
     /// Thousandths of the length from the nose.
     pub station: u16,
-    /// Where it stands in the walk: code and words.
-    pub stage: (String, String),
+    /// Where it stands in the walk.
+    pub stage: Named,
     /// How many points it has.
-    pub total: usize,
+    pub total: u32,
     /// How many are done.
-    pub done: usize,
-    /// How many of each grade, by the grade's code.
-    pub grades: Vec<(String, usize)>,
+    pub done: u32,
+    /// How many of each grade.
+    pub grades: Vec<GradeCount>,
 }
 
 /// One rig.
@@ -135,21 +138,18 @@ fn strip_bay(core: &Core, book: &Book, bay: &Bay, walk: Option<&WalkState>) -> S
                     .as_ref()
                     .is_some_and(|found| found.found.grade() == *grade)
             };
-            (
-                grade.code().to_owned(),
-                records.iter().filter(of_grade).count(),
-            )
+            GradeCount::of(&core.words, *grade, records.iter().filter(of_grade).count())
         })
         .collect();
     let stage = walk.map_or(BayStage::Shut, |walk| walk.stage(bay.id));
     StripBay {
         code: bay.code.to_string(),
         name: bay.name.clone(),
-        side: (bay.side.code().to_owned(), core.words.code(bay.side)),
+        side: Named::of(&core.words, bay.side),
         station: bay.station.thousandths(),
-        stage: (stage.code().to_owned(), core.words.code(stage)),
-        total: points.len(),
-        done: records.iter().filter(|record| record.is_done()).count(),
+        stage: Named::of(&core.words, stage),
+        total: count(points.len()),
+        done: count(records.iter().filter(|record| record.is_done()).count()),
         grades,
     }
 }

@@ -1,11 +1,13 @@
 //! The rigs in the logbook.
 
+use crate::named::count;
 use crate::{Core, Problem};
 use baywalk_domain::ids::RigId;
 use serde::Serialize;
 
 /// The rigs in the logbook.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct RigsScreen {
     /// A line each.
     pub rigs: Vec<RigLine>,
@@ -15,6 +17,7 @@ pub struct RigsScreen {
 
 /// One rig in a line.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct RigLine {
     /// Its name for the machine.
     pub id: String,
@@ -25,7 +28,7 @@ pub struct RigLine {
     /// When the next walk is due, or that a walk is open.
     pub due: String,
     /// How many findings wait.
-    pub open_findings: usize,
+    pub open_findings: u32,
 }
 
 /// The rigs in the logbook.
@@ -53,7 +56,7 @@ fn line(core: &Core, id: RigId) -> Result<RigLine, Problem> {
         name: book.rig.name.clone(),
         what: what(core, &book),
         due,
-        open_findings: findings.iter().filter(|finding| finding.is_open()).count(),
+        open_findings: count(findings.iter().filter(|finding| finding.is_open()).count()),
     })
 }
 

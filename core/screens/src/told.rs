@@ -10,13 +10,14 @@ use serde::Serialize;
 
 /// What is told of an act that was taken.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Told {
     /// The kind of act.
-    pub kind: &'static str,
+    pub kind: String,
     /// What is so now, the gravest first.
     pub sentences: Vec<String>,
     /// The kinds of the findings it raised, by their codes.
-    pub findings: Vec<&'static str>,
+    pub findings: Vec<String>,
     /// The entry's number in the ledger.
     pub seq: u64,
     /// Whether the same act had been taken before.
@@ -46,14 +47,14 @@ impl Core {
         let book = self.logbook.book(rig).ok();
         match outcome {
             Ok(outcome) => Ok(Told {
-                kind: outcome.entry.act.kind(),
+                kind: outcome.entry.act.kind().to_owned(),
                 sentences: self.sentences(rig, &outcome.entry),
                 findings: outcome
                     .entry
                     .shown
                     .findings
                     .iter()
-                    .map(|raised| raised.kind.code())
+                    .map(|raised| raised.kind.code().to_owned())
                     .collect(),
                 seq: outcome.seq,
                 repeated: outcome.repeated,

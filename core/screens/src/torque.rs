@@ -1,8 +1,7 @@
 //! Torque by hand: the advice for a terminal that stands in no rig.
 
 use crate::card::Figure;
-use crate::{Core, Problem, files};
-use baywalk_domain::coded::Coded;
+use crate::{Core, Named, Problem, files};
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::rig::Code;
 use baywalk_domain::rig::{Terminal, Tool};
@@ -12,9 +11,10 @@ use serde::Serialize;
 
 /// The advice for a terminal.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct TorqueScreen {
-    /// What to do: code and words.
-    pub action: (String, String),
+    /// What to do.
+    pub action: Named,
     /// What holds it, in words.
     pub held_by: String,
     /// The full value, framed by its basis.
@@ -94,7 +94,7 @@ pub fn torque(
     let text = words.advice(&advice);
     let lines = [Some(text.look), text.check, Some(text.left), text.set];
     TorqueScreen {
-        action: (advice.action.code().to_owned(), words.code(advice.action)),
+        action: Named::of(words, advice.action),
         held_by: crate::holds::holds(words, terminal),
         figure: crate::card::figure(words, &advice, target),
         lines: lines.into_iter().flatten().collect(),

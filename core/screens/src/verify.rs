@@ -6,6 +6,7 @@ use serde::Serialize;
 
 /// What a check of the logbook found.
 #[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct VerifyScreen {
     /// Whether every entry fits.
     pub whole: bool,

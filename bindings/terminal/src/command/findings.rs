@@ -8,7 +8,7 @@ use clap::ArgMatches;
 pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
     let rig = rig_of(core, matches)?;
     if let Some(("decide", of)) = matches.subcommand() {
-        let number = of.get_one::<usize>("number").copied().unwrap_or(0);
+        let number = of.get_one::<u32>("number").copied().unwrap_or(0);
         let by = of.get_one::<String>("by").map(String::as_str);
         let told = findings::decide(
             core,

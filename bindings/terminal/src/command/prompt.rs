@@ -111,17 +111,17 @@ fn ask_for(core: &Core, ask: &Ask) -> Option<String> {
         Ask::Number { question, unit } => read(&format!("  {question} [{unit}] ")),
         Ask::Choice { question, options } => {
             out::line(&format!("  {question}"));
-            for (place, (_, word)) in options.iter().enumerate() {
-                out::line(&format!("    {} {word}", place + 1));
+            for (place, option) in options.iter().enumerate() {
+                out::line(&format!("    {} {}", place + 1, option.word));
             }
             loop {
                 let pressed = read("  > ")?;
                 let number = pressed.trim().parse::<usize>().ok();
                 let by_number = number.and_then(|n| options.get(n.checked_sub(1)?));
-                let chosen =
-                    by_number.or_else(|| options.iter().find(|(code, _)| code == pressed.trim()));
-                if let Some((code, _)) = chosen {
-                    return Some(code.clone());
+                let chosen = by_number
+                    .or_else(|| options.iter().find(|option| option.code == pressed.trim()));
+                if let Some(option) = chosen {
+                    return Some(option.code.clone());
                 }
                 out::line(
                     &core
@@ -160,7 +160,7 @@ pub(super) fn show_result(core: &Core, screen: &ResultScreen) {
     let grades: Vec<String> = screen
         .grades
         .iter()
-        .map(|(_, word, count)| format!("{count} {}", word.to_lowercase()))
+        .map(|grade| format!("{} {}", grade.count, grade.word.to_lowercase()))
         .collect();
     out::line(&grades.join(", "));
     list("result-had-moved", &screen.moved);

@@ -117,7 +117,7 @@ fn one(core: &Core, id: baywalk_domain::ids::RigId, matches: &ArgMatches) -> Res
         let count = format!("{}/{}", bay.done, bay.total);
         out::line(&format!(
             "  {:<3} {count:>7}  {}, {}",
-            bay.code, bay.name, bay.side.1
+            bay.code, bay.name, bay.side.word
         ));
     }
     out::line(&screen.points);

@@ -24,7 +24,7 @@ pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
 }
 
 fn print(screen: &TorqueScreen) {
-    out::line(&format!("{}: {}", screen.held_by, screen.action.1));
+    out::line(&format!("{}: {}", screen.held_by, screen.action.word));
     let figure = &screen.figure;
     if !figure.number.is_empty() {
         out::line(&format!(

@@ -61,7 +61,7 @@ fn a_battery_post_without_a_figure_gets_none() {
         "--json",
     ]);
     let value: serde_json::Value = serde_json::from_str(&text).unwrap();
-    assert_eq!(value["action"][0], "ask_maker");
+    assert_eq!(value["action"]["code"], "ask_maker");
     assert_eq!(value["figure"]["number"], "");
 }
 

@@ -82,6 +82,6 @@ fn what_was_printed_before_a_kill_is_in_the_ledger() {
         .as_array()
         .unwrap()
         .iter()
-        .map(|bay| bay["stage"][0].as_str().unwrap());
+        .map(|bay| bay["stage"]["code"].as_str().unwrap());
     assert!(stages.filter(|stage| *stage != "shut").count() >= 4);
 }

@@ -10,6 +10,7 @@ use std::path::Path;
 
 /// What came of one expected photo.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct ArrivedLine {
     /// Where the camera was to write it.
     pub path: String,

@@ -1,5 +1,6 @@
 //! Photos held against the ledger.
 
+use crate::named::count;
 use crate::{Core, Problem};
 use baywalk_logbook::photo::{MissingPhoto, MissingWhy, Stray, StrayWhy};
 use baywalk_words::Words;
@@ -7,13 +8,14 @@ use serde::Serialize;
 
 /// What a check of the photos found.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct PhotosScreen {
     /// How many entries name a photo.
-    pub entered: usize,
+    pub entered: u32,
     /// How many of these are not there as they were.
-    pub missing: usize,
+    pub missing: u32,
     /// How many files no entry names.
-    pub strays: usize,
+    pub strays: u32,
     /// In words, what is missing first.
     pub words: Vec<String>,
 }
@@ -26,12 +28,12 @@ pub fn check(core: &Core) -> Result<PhotosScreen, Problem> {
     let words = &core.words;
     let found = core.logbook.check_photos();
     let found = found.map_err(|fault| core.storage(&fault))?;
-    let count = ("count", found.entered.into());
+    let entered = ("count", found.entered.into());
     let mut told = vec![if found.missing.is_empty() {
-        words.fill("photo-all-there", &[count])
+        words.fill("photo-all-there", &[entered])
     } else {
         let missing = ("missing", found.missing.len().into());
-        words.fill("photo-some-missing", &[count, missing])
+        words.fill("photo-some-missing", &[entered, missing])
     }];
     told.extend(found.missing.iter().map(|one| missing(core, one)));
     told.extend(found.strays.iter().map(|one| stray(words, one)));
@@ -44,9 +46,9 @@ pub fn check(core: &Core) -> Result<PhotosScreen, Problem> {
         told.push(words.fill("photo-strays", &[("count", ours.into())]));
     }
     Ok(PhotosScreen {
-        entered: found.entered,
-        missing: found.missing.len(),
-        strays: found.strays.len(),
+        entered: count(found.entered),
+        missing: count(found.missing.len()),
+        strays: count(found.strays.len()),
         words: told,
     })
 }

@@ -1,9 +1,9 @@
 //! The keys that are there on every card: undo, skip, damage, stop for now, close up early.
 
 use super::{Typed, blank};
-use crate::Problem;
 use crate::card::{Ask, Card, Key};
 use crate::here::Here;
+use crate::{Named, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::About;
 use baywalk_domain::ids::PointId;
@@ -25,8 +25,8 @@ pub(super) fn keys(here: &Here<'_>) -> Vec<Key> {
             let counted = Ask::Choice {
                 question: words.say("step-close-all"),
                 options: vec![
-                    ("yes".to_owned(), words.say("step-close-key")),
-                    ("no".to_owned(), words.say("step-close-not-yet")),
+                    Named::new("yes", words.say("step-close-key")),
+                    Named::new("no", words.say("step-close-not-yet")),
                 ],
             };
             keys.push(Key::plain("close_early", words.say("step-close-early")).asking(counted));
@@ -60,7 +60,7 @@ fn ask(here: &Here<'_>, key: &str) -> Ask {
 }
 
 fn choice<T: Coded>(here: &Here<'_>, key: &str) -> Ask {
-    let option = |member: &T| (member.code().to_owned(), here.words.code(*member));
+    let option = |member: &T| Named::of(here.words, *member);
     Ask::Choice {
         question: here.words.say(key),
         options: T::ALL.iter().map(option).collect(),

@@ -1,9 +1,9 @@
 //! As found: the check instruction, and the four grades.
 
 use super::{Typed, tool};
-use crate::Problem;
 use crate::card::{Ask, Card, Key, figure};
 use crate::here::Here;
+use crate::{Named, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::PointId;
 use baywalk_domain::rig::Terminal;
@@ -51,7 +51,7 @@ fn keys(here: &Here<'_>, by_torque: bool, terminal: &Terminal) -> Vec<Key> {
     if by_torque {
         let options = Angle::ALL
             .iter()
-            .map(|angle| (angle.code().to_owned(), words.code(*angle)))
+            .map(|angle| Named::of(words, *angle))
             .collect();
         let question = words.say("step-found-how-far");
         keys.push(key(Grade::Held, "step-found-held-click"));

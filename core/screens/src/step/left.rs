@@ -1,9 +1,9 @@
 //! As left: what was done about what was found. Nothing is chosen beforehand.
 
 use super::{Typed, tool};
-use crate::Problem;
 use crate::card::{Ask, Card, Key, figure};
 use crate::here::Here;
+use crate::{Named, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::PointId;
 use baywalk_domain::torque::{Action, Advice};
@@ -49,7 +49,7 @@ fn keys(here: &Here<'_>, id: PointId, advice: &Advice, setting: Option<&Setting>
     if record.is_some_and(|record| matches!(record.found, AsFound::Moved(_))) {
         let options = AloneWhy::ALL
             .iter()
-            .map(|why| (why.code().to_owned(), words.code(*why)))
+            .map(|why| Named::of(words, *why))
             .collect();
         let question = words.say("step-why");
         keys.push(

@@ -136,7 +136,8 @@ impl Typed<'_> {
 /// A card with its kind, title and question, and nothing else yet.
 fn blank(kind: &'static str, line: Line, title: String, question: String) -> Card {
     Card {
-        kind,
+        kind: kind.to_owned(),
+        point: None,
         tag: None,
         title,
         place: String::new(),

@@ -26,6 +26,7 @@ impl Here<'_> {
         let (point, device, bay) = self.point(id)?;
         let title = self.words.point_name(id, &self.book);
         let mut card = blank(kind, self.line_of(bay.id), title, question);
+        card.point = Some(id.to_string());
         card.tag = Some(bay.code.to_string());
         card.place = [device.name.as_str(), point.place.as_str()]
             .into_iter()
@@ -34,10 +35,7 @@ impl Here<'_> {
             .join(", ");
         let points = self.book.points_of(bay.id);
         let at = points.iter().position(|other| other.id == id).unwrap_or(0);
-        card.count = Some(Count {
-            at: at + 1,
-            of: points.len(),
-        });
+        card.count = Some(Count::new(at + 1, points.len()));
         Ok(card)
     }
 }

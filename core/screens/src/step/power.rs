@@ -102,7 +102,7 @@ pub(super) fn measure_act(
 pub(super) fn not_safe(here: &Here<'_>, step: ReadingStep) -> Card {
     let words = here.words;
     let mut card = measure(here, step);
-    card.kind = "unsafe";
+    "unsafe".clone_into(&mut card.kind);
     card.title = words.code(step);
     card.question = words.say("step-unsafe-question");
     if let Some((_, Some(judged))) = here.walk.reading(step) {

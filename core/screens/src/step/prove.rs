@@ -1,9 +1,9 @@
 //! The dead proof: known live, the pairs, known live again; and the knowing exception.
 
 use super::{Typed, blank};
-use crate::Problem;
 use crate::card::{Ask, Card, Count, Key};
 use crate::here::Here;
+use crate::{Named, Problem};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{BayId, DeviceId, PointId};
 use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
@@ -66,7 +66,7 @@ fn live_keys(here: &Here<'_>) -> Vec<Key> {
         question: words.say("step-live-where"),
     };
     let marked = MeterCategory::ALL.iter().skip(1);
-    let options = marked.map(|one| (one.code().to_owned(), words.code(*one)));
+    let options = marked.map(|one| Named::of(words, *one));
     let anew = |key: Key| {
         let name = words.say("step-live-meter-name");
         key.asking(place())
@@ -155,10 +155,7 @@ pub(super) fn read(here: &Here<'_>, id: DeviceId, check: &Check) -> Result<Card,
     card.tag = Some(bay.code.to_string());
     card.place = words.device_name(id, &here.book);
     let all = checks_of(&device.sets).len();
-    card.count = Some(Count {
-        at: all - here.walk.unread(device).len() + 1,
-        of: all,
-    });
+    card.count = Some(Count::new(all - here.walk.unread(device).len() + 1, all));
     card.lines.push(words.say("caution-dead-limit"));
     card.cautions.push(words.say("caution-until-proved"));
     card.keys

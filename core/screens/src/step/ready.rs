@@ -14,10 +14,7 @@ pub(super) fn card(here: &Here<'_>, item: ReadyItem) -> Card {
         words.say("step-ready-title"),
         words.code(item),
     );
-    card.count = Some(Count {
-        at: here.walk.ready.len() + 1,
-        of: ReadyItem::ALL.len(),
-    });
+    card.count = Some(Count::new(here.walk.ready.len() + 1, ReadyItem::ALL.len()));
     if here.walk.ready.is_empty() {
         card.cautions = vec![
             words.say("caution-qualified"),

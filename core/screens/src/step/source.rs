@@ -31,10 +31,7 @@ pub(super) fn away(here: &Here<'_>, id: SourceId) -> Result<Card, Problem> {
         .live_sources()
         .filter(|s| here.walk.is_dealt_with(s.id))
         .count();
-    card.count = Some(Count {
-        at: dealt + 1,
-        of: here.book.live_sources().count(),
-    });
+    card.count = Some(Count::new(dealt + 1, here.book.live_sources().count()));
     card.lines.push(words.code(source.isolation));
     if let Some(wait) = &source.wait {
         let args = [
