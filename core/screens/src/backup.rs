@@ -2,7 +2,8 @@
 
 use crate::named::count;
 use crate::{Core, Problem, safe};
-use baywalk_logbook::backup::{Passphrase, Watch};
+use baywalk_logbook::backup::{Job, Made, Passphrase, Watch};
+use baywalk_words::Words;
 use serde::Serialize;
 use std::path::Path;
 
@@ -37,9 +38,39 @@ pub fn write(
     passphrase: Option<&Passphrase>,
     watch: &mut Watch<'_>,
 ) -> Result<BackupScreen, Problem> {
-    let job = core.logbook.backup()?;
+    let job = begin(core)?;
+    let made = carry_out(&core.words, job, to, passphrase, watch)?;
+    finish(core, made, passphrase.is_some())
+}
+
+/// Takes the logbook as it stands now for a backup; acts may go on while it is written.
+///
+/// # Errors
+/// [`Problem`] where the logbook can't be read.
+pub fn begin(core: &Core) -> Result<Job, Problem> {
+    core.logbook.backup().map_err(|fault| core.storage(&fault))
+}
+
+/// Writes what was taken into one file and reads it back.
+///
+/// # Errors
+/// [`Problem`] as [`write`].
+pub fn carry_out(
+    words: &Words,
+    job: Job,
+    to: &Path,
+    passphrase: Option<&Passphrase>,
+    watch: &mut Watch<'_>,
+) -> Result<Made, Problem> {
     let made = job.write(to, passphrase, watch);
-    let made = made.map_err(|fault| safe::backup_fault(&core.words, &fault))?;
+    made.map_err(|fault| safe::backup_fault(words, &fault))
+}
+
+/// Notes that a backup was made and tells of it.
+///
+/// # Errors
+/// [`Problem`] where it can't be noted.
+pub fn finish(core: &mut Core, made: Made, sealed: bool) -> Result<BackupScreen, Problem> {
     core.logbook.note_backup(made.head)?;
     let words = &core.words;
     let path = made.path.display().to_string();
@@ -55,9 +86,9 @@ pub fn write(
         let count = made.missing.len();
         told.push(words.fill("backup-photos-missing", &[("count", count.into())]));
     }
-    told.push(match passphrase {
-        Some(_) => words.say("backup-with-passphrase"),
-        None => words.say("backup-without-passphrase"),
+    told.push(match sealed {
+        true => words.say("backup-with-passphrase"),
+        false => words.say("backup-without-passphrase"),
     });
     Ok(BackupScreen {
         path,

@@ -12,6 +12,10 @@ use serde::Serialize;
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct Card {
+    /// The name of the act that a key of it becomes: one card, one act.
+    pub act: String,
+    /// The number of the newest entry when it was shown.
+    pub seq: u64,
     /// What kind of step it is, such as `point` or `read`.
     pub kind: String,
     /// The point it is about, where it is about one.

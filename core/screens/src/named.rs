@@ -23,7 +23,9 @@ impl Named {
         }
     }
 
-    pub(crate) fn of<T: Coded>(words: &Words, member: T) -> Self {
+    /// A member of a closed list, in a language.
+    #[must_use]
+    pub fn of<T: Coded>(words: &Words, member: T) -> Self {
         Self::new(member.code(), words.code(member))
     }
 }

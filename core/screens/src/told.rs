@@ -2,7 +2,7 @@
 
 use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::ids::RigId;
+use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::moment::Moment;
 use baywalk_domain::walk::{Act, Call, Entry};
 use baywalk_logbook::{ActFault, Outcome};
@@ -32,6 +32,24 @@ impl Core {
     pub fn act(&mut self, rig: RigId, act: Act) -> Result<Told, Problem> {
         let outcome = self.logbook.act(rig, act);
         self.tell(rig, outcome)
+    }
+
+    /// Does an act now, under the name that a card gave it.
+    ///
+    /// # Errors
+    /// [`Problem`] as [`Core::act`].
+    pub(crate) fn act_as(&mut self, id: ActId, rig: RigId, act: Act) -> Result<Told, Problem> {
+        let outcome = self.logbook.act_as(id, rig, act);
+        self.tell(rig, outcome)
+    }
+
+    /// What is told of an act that was taken before under a name, where one was.
+    pub(crate) fn told_before(&self, id: ActId) -> Result<Option<Told>, Problem> {
+        let first = self.logbook.outcome(id);
+        match first.map_err(|fault| self.storage(&fault))? {
+            Some(outcome) => self.tell(outcome.entry.rig, Ok(outcome)).map(Some),
+            None => Ok(None),
+        }
     }
 
     /// Does an act that has its name and moment already, as a script has them.

@@ -1,7 +1,7 @@
 //! What is so in a walk: the fold of its entries that are not struck.
 
 use super::{
-    AdviceShown, AsFound, AsLeft, Away, Damage, Ending, ReadyAnswer, ReadyItem, Scope, Seen,
+    AdviceShown, AsFound, AsLeft, Away, Damage, Ending, Grade, ReadyAnswer, ReadyItem, Scope, Seen,
     Setting,
 };
 use crate::coded::coded;
@@ -105,6 +105,17 @@ impl PointRecord {
     #[must_use]
     pub fn is_done(&self) -> bool {
         self.seen.is_some() || (self.found.is_some() && !self.waits_for_left())
+    }
+
+    /// What was found, where the point was reached; a look that was seen counts as looked at.
+    #[must_use]
+    pub fn grade(&self) -> Option<Grade> {
+        match (&self.found, &self.seen) {
+            (Some(found), _) => Some(found.found.grade()),
+            (None, Some(Seen::NotLooked(_))) => Some(Grade::NotJudged),
+            (None, Some(_)) => Some(Grade::LookedAt),
+            (None, None) => None,
+        }
     }
 
     /// Whether what was found asks for a word on how it was left.

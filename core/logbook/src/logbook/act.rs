@@ -17,6 +17,15 @@ impl Logbook {
     /// [`ActFault`] with why it is not taken; nothing is changed then.
     pub fn act(&mut self, rig: RigId, act: Act) -> Result<Outcome, ActFault> {
         let id = ActId::new(self.clock.new_id());
+        self.act_as(id, rig, act)
+    }
+
+    /// Records what a person does now, under a name that was given before, as to a card that is
+    /// shown; see [`outcome`](Self::outcome) for an act that may have been recorded already.
+    ///
+    /// # Errors
+    /// [`ActFault`] as for [`act`](Self::act).
+    pub fn act_as(&mut self, id: ActId, rig: RigId, act: Act) -> Result<Outcome, ActFault> {
         let now = self.clock.now();
         self.record(&Call { id, rig, act }, &now)
     }
@@ -42,15 +51,26 @@ impl Logbook {
         }
     }
 
-    /// What came of an act that was recorded before.
+    /// What came of a call that was recorded before.
     fn recorded(&self, call: &Call) -> Result<Option<Outcome>, ActFault> {
-        let conn = self.store.conn();
-        let Some(Numbered { seq, entry }) = ledger::by_id(conn, call.id)? else {
+        let Some(first) = self.outcome(call.id)? else {
             return Ok(None);
         };
-        if (entry.rig, &entry.act) != (call.rig, &call.act) {
-            return Err(ActFault::NameTaken { seq });
+        if (first.entry.rig, &first.entry.act) != (call.rig, &call.act) {
+            return Err(ActFault::NameTaken { seq: first.seq });
         }
+        Ok(Some(first))
+    }
+
+    /// What came of an act that was recorded under a name, where one was.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn outcome(&self, act: ActId) -> Result<Option<Outcome>, StoreFault> {
+        let conn = self.store.conn();
+        let Some(Numbered { seq, entry }) = ledger::by_id(conn, act)? else {
+            return Ok(None);
+        };
         let struck = match &entry.act {
             Act::Strike { act } => ledger::by_id(conn, *act)?,
             _ => None,

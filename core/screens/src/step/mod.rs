@@ -8,6 +8,7 @@ mod line;
 mod look;
 mod point;
 mod power;
+mod press;
 mod prove;
 mod ready;
 mod source;
@@ -16,7 +17,9 @@ mod tool;
 use crate::card::{Card, Line};
 use crate::here::Here;
 use crate::{Core, Problem, Told, book, photo};
-use baywalk_domain::ids::RigId;
+pub use press::{How, Press, Pressed, press_card};
+
+use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::walk::{Act, Next};
 
 /// The card of the next step of the open walk of a rig.
@@ -27,6 +30,8 @@ pub fn card(core: &Core, rig: RigId) -> Result<Card, Problem> {
     let here = Here::read(core, rig)?;
     let mut card = draw(&here)?;
     card.keys.extend(always::keys(&here));
+    card.act = core.logbook.new_id().to_string();
+    card.seq = core.logbook.digest().seq;
     Ok(card)
 }
 
@@ -36,6 +41,16 @@ pub fn card(core: &Core, rig: RigId) -> Result<Card, Problem> {
 /// [`Problem`] where there is no such key, something typed can't be read, or the act is refused;
 /// nothing is changed then.
 pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result<Told, Problem> {
+    let id = ActId::new(core.logbook.new_id());
+    press_as(core, rig, id, (key, typed))
+}
+
+fn press_as(
+    core: &mut Core,
+    rig: RigId,
+    id: ActId,
+    (key, typed): (&str, &[String]),
+) -> Result<Told, Problem> {
     let here = Here::read(core, rig)?;
     match key {
         "photo" => {
@@ -55,7 +70,7 @@ pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result
         Some(act) => act,
         None => answer(&here, key, &Typed { here: &here, typed })?,
     };
-    core.act(rig, act)
+    core.act_as(id, rig, act)
 }
 
 fn draw(here: &Here<'_>) -> Result<Card, Problem> {
@@ -136,6 +151,8 @@ impl Typed<'_> {
 /// A card with its kind, title and question, and nothing else yet.
 fn blank(kind: &'static str, line: Line, title: String, question: String) -> Card {
     Card {
+        act: String::new(),
+        seq: 0,
         kind: kind.to_owned(),
         point: None,
         tag: None,

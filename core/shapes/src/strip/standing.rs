@@ -3,7 +3,7 @@
 use crate::line::Power;
 use baywalk_domain::ids::BayId;
 use baywalk_domain::rig::Book;
-use baywalk_domain::walk::{BayStage, Grade, PointRecord, Seen, WalkState};
+use baywalk_domain::walk::{BayStage, Grade, PointRecord, WalkState};
 use std::collections::BTreeMap;
 
 /// How a bay stands on the strip.
@@ -58,7 +58,7 @@ impl Standing {
             let standing = book.bay_of(point).and_then(|bay| standings.get_mut(&bay));
             if let Some(standing) = standing {
                 standing.total += 1;
-                if let Some(grade) = walk.point(point.id).and_then(grade) {
+                if let Some(grade) = walk.point(point.id).and_then(PointRecord::grade) {
                     *standing.grades.entry(grade).or_default() += 1;
                 }
             }
@@ -70,14 +70,5 @@ impl Standing {
     #[must_use]
     pub fn count(&self, grade: Grade) -> usize {
         self.grades.get(&grade).copied().unwrap_or(0)
-    }
-}
-
-fn grade(record: &PointRecord) -> Option<Grade> {
-    match (&record.found, &record.seen) {
-        (Some(found), _) => Some(found.found.grade()),
-        (None, Some(Seen::NotLooked(_))) => Some(Grade::NotJudged),
-        (None, Some(_)) => Some(Grade::LookedAt),
-        (None, None) => None,
     }
 }

@@ -1,0 +1,47 @@
+//! Acts: a walk is started, a key of a card is pressed.
+
+use crate::view::{self, PressedView};
+use crate::{Baywalk, Fault};
+use baywalk_screens::step::{Press, press_card};
+use baywalk_screens::{Told, start};
+
+#[uniffi::export]
+impl Baywalk {
+    /// Starts a walk: of some bays by their codes, of all where none is named, or a second look at
+    /// what the last walk set.
+    ///
+    /// # Errors
+    /// [`Fault`] where a bay is not known, a walk is open already, or nothing waits for a second look.
+    pub fn start(
+        &self,
+        rig: &str,
+        person: &str,
+        bays: Vec<String>,
+        second_look: bool,
+    ) -> Result<Told, Fault> {
+        let wish = start::Wish {
+            person,
+            bays: &bays,
+            second_look,
+        };
+        self.with_rig(rig, |core, rig| start::start(core, rig, &wish))
+    }
+
+    /// Takes a key that was pressed on a card, once; gives what became of it and the card that stands
+    /// now, drawn over a width.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such key, something typed can't be read, or the act is refused;
+    /// nothing is changed then.
+    pub fn press(&self, rig: &str, press: Press, width: f64) -> Result<PressedView, Fault> {
+        self.with_rig(rig, |core, rig| {
+            let pressed = press_card(core, rig, &press)?;
+            let card = pressed.card.map(|card| view::card(core, rig, card, width));
+            Ok(PressedView {
+                how: pressed.how,
+                told: pressed.told,
+                view: card.transpose()?,
+            })
+        })
+    }
+}

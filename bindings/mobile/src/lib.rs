@@ -1,0 +1,21 @@
+#![doc = include_str!("../README.md")]
+
+mod act;
+mod baywalk;
+mod book;
+mod fault;
+mod photo;
+mod picture;
+mod safe;
+mod screens;
+mod text;
+mod view;
+
+pub use baywalk::Baywalk;
+pub use book::Field;
+pub use fault::Fault;
+pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
+pub use safe::{Progress, Watcher};
+pub use view::{BayView, CardView, Glyph, PointRow, PressedView, RigView, ShownPair};
+
+uniffi::setup_scaffolding!();

@@ -1,0 +1,51 @@
+//! Photos: expected of a camera, taken in from a file.
+
+use crate::{Baywalk, Fault};
+use baywalk_screens::Told;
+use baywalk_screens::photo::{self, ArrivedLine};
+use std::path::Path;
+
+#[uniffi::export]
+impl Baywalk {
+    /// Notes a photo before the camera opens that is to write it to a path, of what a code or the
+    /// rig's name says; gives what is told.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such place or it can't be noted.
+    pub fn photo_expected(&self, rig: &str, place: &str, path: &str) -> Result<String, Fault> {
+        self.with_rig(rig, |core, rig| {
+            photo::expect(core, rig, place, Path::new(path))
+        })
+    }
+
+    /// Expects a photo no longer, as where the camera was left without one.
+    ///
+    /// # Errors
+    /// [`Fault`] where it can't be noted.
+    pub fn photo_forgotten(&self, path: &str) -> Result<String, Fault> {
+        self.with(|core| photo::forget(core, Path::new(path)))
+    }
+
+    /// Enters the expected photos that have arrived; called at each start and when a camera returns.
+    ///
+    /// # Errors
+    /// [`Fault`] where the notes can't be read or written.
+    pub fn photos_arrived(&self) -> Result<Vec<ArrivedLine>, Fault> {
+        self.with(photo::arrived)
+    }
+
+    /// Takes a photo in from a file, of what a code or the rig's name says.
+    ///
+    /// # Errors
+    /// [`Fault`] where no walk is open, or the file is no photo or can't be kept.
+    pub fn photo_add(
+        &self,
+        rig: &str,
+        place: &str,
+        path: &str,
+        caption: &str,
+    ) -> Result<Told, Fault> {
+        let file = (Path::new(path), caption);
+        self.with_rig(rig, |core, rig| photo::add(core, rig, place, file))
+    }
+}

@@ -1,0 +1,128 @@
+//! Screens: one call each.
+
+use crate::view::{self, BayView, CardView, RigView};
+use crate::{Baywalk, Fault, Field};
+use baywalk_screens::due::DueScreen;
+use baywalk_screens::findings::FindingLine;
+use baywalk_screens::practice::PracticeScreen;
+use baywalk_screens::result::ResultScreen;
+use baywalk_screens::rigs::RigsScreen;
+use baywalk_screens::torque::TorqueScreen;
+use baywalk_screens::{due, findings, practice, report, result, rigs, room, step, torque};
+
+#[uniffi::export]
+impl Baywalk {
+    /// The rigs in the logbook.
+    ///
+    /// # Errors
+    /// [`Fault`] where the logbook can't be read.
+    pub fn rigs(&self) -> Result<RigsScreen, Fault> {
+        self.with(|core| rigs::rigs(core))
+    }
+
+    /// One rig, its strip drawn over a width.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn rig(&self, rig: &str, width: f64) -> Result<RigView, Fault> {
+        self.with_rig(rig, |core, rig| view::rig(core, rig, width))
+    }
+
+    /// The card of the next step of the open walk, drawn over a width.
+    ///
+    /// # Errors
+    /// [`Fault`] where no walk is open or the logbook can't be read.
+    pub fn card(&self, rig: &str, width: f64) -> Result<CardView, Fault> {
+        self.with_rig(rig, |core, rig| {
+            let card = step::card(core, rig)?;
+            view::card(core, rig, card, width)
+        })
+    }
+
+    /// One bay by its code, its line drawn over a width.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such bay or the logbook can't be read.
+    pub fn bay(&self, rig: &str, code: &str, width: f64) -> Result<BayView, Fault> {
+        self.with_rig(rig, |core, rig| view::bay(core, rig, code, width))
+    }
+
+    /// How the newest walk of a rig ended, or how it stands.
+    ///
+    /// # Errors
+    /// [`Fault`] where none was walked or the logbook can't be read.
+    pub fn result(&self, rig: &str) -> Result<ResultScreen, Fault> {
+        self.with_rig(rig, |core, rig| {
+            let walk = report::last_walk(core, rig)?;
+            result::result(core, rig, walk)
+        })
+    }
+
+    /// The report of the newest walk, as one self-contained HTML file.
+    ///
+    /// # Errors
+    /// [`Fault`] where none was walked or the logbook can't be read.
+    pub fn report(&self, rig: &str) -> Result<String, Fault> {
+        self.with_rig(rig, |core, rig| {
+            let walk = report::last_walk(core, rig)?;
+            report::html(core, walk)
+        })
+    }
+
+    /// The findings of a rig, the open and most urgent first.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn findings(&self, rig: &str) -> Result<Vec<FindingLine>, Fault> {
+        self.with_rig(rig, |core, rig| findings::findings(core, rig))
+    }
+
+    /// When the next walk is due, and why.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn due(&self, rig: &str) -> Result<DueScreen, Fault> {
+        self.with_rig(rig, |core, rig| due::due(core, rig))
+    }
+
+    /// The advice for a point of a rig, by its code.
+    ///
+    /// # Errors
+    /// [`Fault`] where the rig has no such terminal or the logbook can't be read.
+    pub fn torque_of(&self, rig: &str, code: &str) -> Result<TorqueScreen, Fault> {
+        self.with_rig(rig, |core, rig| torque::of_point(core, rig, code))
+    }
+
+    /// The advice for a terminal that stands in no rig, by its columns.
+    ///
+    /// # Errors
+    /// [`Fault`] with every fault of the description.
+    pub fn torque(&self, fields: Vec<Field>) -> Result<TorqueScreen, Fault> {
+        let pairs = Field::pairs(fields);
+        self.with(|core| torque::by_hand(core, &pairs))
+    }
+
+    /// The owner's settings of the check.
+    ///
+    /// # Errors
+    /// [`Fault`] where the logbook can't be read.
+    pub fn practice(&self) -> Result<PracticeScreen, Fault> {
+        self.with(|core| practice::practice(core))
+    }
+
+    /// Sets the share of the label's torque at which is checked, in percent.
+    ///
+    /// # Errors
+    /// [`Fault`] where it is out of bounds or can't be kept.
+    pub fn set_practice(&self, percent: u8) -> Result<PracticeScreen, Fault> {
+        self.with(|core| practice::set(core, percent))
+    }
+
+    /// Whether room for a walk is short, in words; nothing where there is room.
+    ///
+    /// # Errors
+    /// [`Fault`] where the disk can't be asked.
+    pub fn low_room(&self) -> Result<Option<String>, Fault> {
+        self.with(|core| room::low(core))
+    }
+}

@@ -1,0 +1,36 @@
+//! The line under the header, with the points of the bay on it.
+
+use crate::Picture;
+use baywalk_domain::ids::BayId;
+use baywalk_domain::rig::Book;
+use baywalk_domain::walk::WalkState;
+use baywalk_screens::card::{Line, LineState};
+use baywalk_shapes::line::{PointMark, Power, line as draw};
+
+pub(super) fn line(
+    said: &Line,
+    (book, walk): (&Book, Option<&WalkState>),
+    bay: Option<BayId>,
+    now: Option<&str>,
+    width: f64,
+) -> Picture {
+    let points = bay.map(|bay| book.points_of(bay)).unwrap_or_default();
+    let marks: Vec<PointMark> = points
+        .iter()
+        .map(|point| {
+            let record = walk.and_then(|walk| walk.point(point.id));
+            record
+                .and_then(|record| record.grade())
+                .map_or(PointMark::ToDo, PointMark::from)
+        })
+        .collect();
+    let now = now.and_then(|now| points.iter().position(|point| point.id.to_string() == now));
+    draw(width, power(said.state), &said.words, &marks, now).into()
+}
+
+pub(super) const fn power(state: LineState) -> Power {
+    match state {
+        LineState::Live | LineState::Unproved => Power::Live,
+        LineState::Dead => Power::Dead,
+    }
+}

@@ -1,0 +1,19 @@
+//! What a screen shows, with its pictures.
+
+mod bay;
+mod card;
+mod glyph;
+mod line;
+mod proof;
+mod rig;
+mod sources;
+
+pub use bay::{BayView, PointRow};
+pub use card::{CardView, PressedView};
+pub use glyph::Glyph;
+pub use proof::ShownPair;
+pub use rig::RigView;
+
+pub(crate) use bay::bay;
+pub(crate) use card::card;
+pub(crate) use rig::rig;

@@ -1,0 +1,183 @@
+//! A walk as a phone makes it: by the cards that were shown.
+
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test that can't go on stops with the reason"
+)]
+
+use baywalk_mobile::{Baywalk, CardView, Fault, PressedView};
+use baywalk_screens::card::Ask;
+use baywalk_screens::step::{How, Press};
+use std::sync::Arc;
+use tempfile::TempDir;
+
+const WIDTH: f64 = 328.0;
+
+struct Phone {
+    core: Arc<Baywalk>,
+    rig: String,
+    folder: TempDir,
+}
+
+fn phone() -> Phone {
+    let folder = tempfile::tempdir().unwrap();
+    let core = Baywalk::open(
+        folder.path().to_str().unwrap().to_owned(),
+        vec!["en".into()],
+    )
+    .unwrap();
+    let rig = core.start_from("sample-motorhome", "Wren").unwrap();
+    core.start(&rig, "Ada", vec![], false).unwrap();
+    Phone { core, rig, folder }
+}
+
+/// A press of a key of a card, with an answer to all that it asks.
+fn press(view: &CardView, code: &str) -> Press {
+    let card = &view.card;
+    let key = card.keys.iter().find(|key| key.code == code);
+    let key = key.unwrap_or_else(|| panic!("no {code} on {card:?}"));
+    let typed = key.asks.iter().map(|ask| match ask {
+        Ask::Words { .. } => "outlet at the post".to_owned(),
+        Ask::Number { .. } => "0.2".to_owned(),
+        Ask::Choice { options, .. } => options.last().unwrap().code.clone(),
+    });
+    Press {
+        act: card.act.clone(),
+        seq: card.seq,
+        point: card.point.clone(),
+        key: code.to_owned(),
+        typed: typed.collect(),
+    }
+}
+
+impl Phone {
+    fn card(&self) -> CardView {
+        self.core.card(&self.rig, WIDTH).unwrap()
+    }
+
+    fn press(&self, press: Press) -> PressedView {
+        self.core.press(&self.rig, press, WIDTH).unwrap()
+    }
+
+    fn first_key(&self) -> PressedView {
+        let view = self.card();
+        let code = view.card.keys.first().unwrap().code.clone();
+        self.press(press(&view, &code))
+    }
+
+    /// Goes on by the first key of each card until one of a kind is shown.
+    fn until(&self, kind: &str) -> CardView {
+        for _ in 0..400 {
+            let view = self.card();
+            if view.card.kind == kind {
+                return view;
+            }
+            let mut press = press(&view, &view.card.keys.first().unwrap().code);
+            if view.card.kind == "known_live" {
+                press
+                    .typed
+                    .iter_mut()
+                    .filter(|text| *text == "0.2")
+                    .for_each(|text| {
+                        *text = if view.card.title.contains("AC") {
+                            "121"
+                        } else {
+                            "12.8"
+                        }
+                        .to_owned();
+                    });
+            }
+            self.press(press);
+        }
+        panic!("no {kind} was shown")
+    }
+}
+
+#[test]
+fn a_double_tap_records_once() {
+    let phone = phone();
+    let view = phone.card();
+    let code = view.card.keys.first().unwrap().code.clone();
+    let tap = press(&view, &code);
+    let first = phone.press(tap.clone());
+    let second = phone.press(tap);
+    assert_eq!(first.how, How::Recorded);
+    assert_eq!(second.how, How::Before);
+    assert_eq!(first.told.unwrap().seq, second.told.unwrap().seq);
+    assert_eq!(first.view.unwrap().card.seq, second.view.unwrap().card.seq);
+}
+
+#[test]
+fn another_key_of_a_card_that_was_answered_gives_what_came_of_the_first() {
+    let phone = phone();
+    let view = phone.until("point");
+    let held = press(&view, &view.card.keys.first().unwrap().code);
+    let apart = press(&view, "apart");
+    assert_eq!(phone.press(held).how, How::Recorded);
+    let told = phone.press(apart);
+    assert_eq!(told.how, How::Before);
+    assert_ne!(told.view.unwrap().card.point, view.card.point);
+}
+
+#[test]
+fn a_key_of_a_card_that_has_passed_records_nothing() {
+    let phone = phone();
+    let old = phone.card();
+    phone.first_key();
+    let now = phone.card();
+    let mut late = press(&old, &old.card.keys.first().unwrap().code);
+    late.act = now.card.act.clone();
+    let told = phone.press(late);
+    assert_eq!(told.how, How::Passed);
+    assert!(told.told.is_none());
+    assert_eq!(told.view.unwrap().card.seq, now.card.seq);
+}
+
+#[test]
+fn a_refusal_changes_nothing_and_is_a_whole_sentence() {
+    let phone = phone();
+    let view = phone.until("read");
+    let mut tap = press(&view, "read");
+    tap.typed = vec!["1,2,3 volts".to_owned()];
+    let Err(Fault::Told { sentence, .. }) = phone.core.press(&phone.rig, tap, WIDTH) else {
+        panic!("taken");
+    };
+    assert!(sentence.ends_with('.'), "{sentence}");
+    assert_eq!(phone.card().card.seq, view.card.seq);
+}
+
+#[test]
+fn a_proof_shows_its_pairs_and_a_point_its_plate_and_glyphs() {
+    let phone = phone();
+    assert!(phone.until("isolate").diagram.is_some());
+    let read = phone.until("read");
+    assert!(read.pairs.iter().filter(|pair| pair.now).count() == 1);
+    assert!(read.diagram.is_some());
+    let point = phone.until("point");
+    assert!(point.plate.is_some());
+    let drawn = |code: &str| point.glyphs.iter().any(|glyph| glyph.code == code);
+    assert!(drawn("loose") && drawn("apart"), "{:?}", point.card.keys);
+    assert!(!point.line.parts.is_empty());
+    let tag = point.card.tag.clone().unwrap();
+    let bay = phone.core.bay(&phone.rig, &tag, WIDTH).unwrap();
+    assert!(
+        bay.points
+            .iter()
+            .any(|row| Some(&row.id) == point.card.point.as_ref())
+    );
+}
+
+#[test]
+fn the_exact_card_is_there_after_the_process_is_gone() {
+    let phone = phone();
+    let before = phone.until("point").card;
+    phone.core.close().unwrap();
+    let path = phone.folder.path().to_str().unwrap().to_owned();
+    let again = Baywalk::open(path, vec!["en".into()]).unwrap();
+    let after = again.card(&phone.rig, WIDTH).unwrap().card;
+    assert_eq!(
+        (before.point, before.seq, before.title),
+        (after.point, after.seq, after.title)
+    );
+}
