@@ -33,11 +33,11 @@ impl Baywalk {
         }))
     }
 
-    /// Closes the logbook, so that its file is let go at once.
+    /// Lets the logbook go, so that its file is free at once.
     ///
     /// # Errors
     /// None today; a shell treats one as any other.
-    pub fn close(&self) -> Result<(), Fault> {
+    pub fn let_go(&self) -> Result<(), Fault> {
         self.core
             .lock()
             .unwrap_or_else(PoisonError::into_inner)
@@ -125,7 +125,7 @@ mod tests {
         };
         assert_eq!(kind, ProblemKind::Held);
         assert!(sentence.ends_with('.'), "{sentence}");
-        held.close().unwrap();
+        held.let_go().unwrap();
         assert!(Baywalk::open(path, vec![]).is_ok());
     }
 }

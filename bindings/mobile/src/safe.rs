@@ -105,7 +105,7 @@ impl Baywalk {
             passphrase: sealed.as_ref(),
             replace: true,
         };
-        self.close()?;
+        self.let_go()?;
         match restore::restore(&self.words, &wish, &mut watch(&watcher)) {
             Ok((core, screen)) => {
                 self.put(core);

@@ -172,7 +172,7 @@ fn a_proof_shows_its_pairs_and_a_point_its_plate_and_glyphs() {
 fn the_exact_card_is_there_after_the_process_is_gone() {
     let phone = phone();
     let before = phone.until("point").card;
-    phone.core.close().unwrap();
+    phone.core.let_go().unwrap();
     let path = phone.folder.path().to_str().unwrap().to_owned();
     let again = Baywalk::open(path, vec!["en".into()]).unwrap();
     let after = again.card(&phone.rig, WIDTH).unwrap().card;
