@@ -1,6 +1,6 @@
 //! Acts: a walk is started, a key of a card is pressed.
 
-use crate::view::{self, PressedView};
+use crate::view::{self, PressedView, Room};
 use crate::{Baywalk, Fault};
 use baywalk_screens::step::{Press, press_card};
 use baywalk_screens::{Told, start};
@@ -33,10 +33,10 @@ impl Baywalk {
     /// # Errors
     /// [`Fault`] where there is no such key, something typed can't be read, or the act is refused;
     /// nothing is changed then.
-    pub fn press(&self, rig: &str, press: Press, width: f64) -> Result<PressedView, Fault> {
+    pub fn press(&self, rig: &str, press: Press, room: Room) -> Result<PressedView, Fault> {
         self.with_rig(rig, |core, rig| {
             let pressed = press_card(core, rig, &press)?;
-            let card = pressed.card.map(|card| view::card(core, rig, card, width));
+            let card = pressed.card.map(|card| view::card(core, rig, card, room));
             Ok(PressedView {
                 how: pressed.how,
                 told: pressed.told,

@@ -16,6 +16,6 @@ pub use book::Field;
 pub use fault::Fault;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};
-pub use view::{BayView, CardView, Glyph, PointRow, PressedView, RigView, ShownPair};
+pub use view::{BayView, CardView, Glyph, PointRow, PressedView, RigView, Room, ShownPair};
 
 uniffi::setup_scaffolding!();

@@ -1,6 +1,6 @@
 //! Screens: one call each.
 
-use crate::view::{self, BayView, CardView, RigView};
+use crate::view::{self, BayView, CardView, RigView, Room};
 use crate::{Baywalk, Fault, Field};
 use baywalk_screens::due::DueScreen;
 use baywalk_screens::findings::FindingLine;
@@ -28,14 +28,14 @@ impl Baywalk {
         self.with_rig(rig, |core, rig| view::rig(core, rig, width))
     }
 
-    /// The card of the next step of the open walk, drawn over a width.
+    /// The card of the next step of the open walk, drawn over some room.
     ///
     /// # Errors
     /// [`Fault`] where no walk is open or the logbook can't be read.
-    pub fn card(&self, rig: &str, width: f64) -> Result<CardView, Fault> {
+    pub fn card(&self, rig: &str, room: Room) -> Result<CardView, Fault> {
         self.with_rig(rig, |core, rig| {
             let card = step::card(core, rig)?;
-            view::card(core, rig, card, width)
+            view::card(core, rig, card, room)
         })
     }
 

@@ -4,7 +4,8 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 38] = [
+const SHELL: [&str; 39] = [
+    "told-recorded",
     "shell-closed",
     "shell-back",
     "shell-back-to-card",

@@ -6,13 +6,17 @@
     reason = "a test that can't go on stops with the reason"
 )]
 
-use baywalk_mobile::{Baywalk, CardView, Fault, PressedView};
+use baywalk_mobile::{Baywalk, CardView, Fault, PressedView, Room};
 use baywalk_screens::card::Ask;
 use baywalk_screens::step::{How, Press};
 use std::sync::Arc;
 use tempfile::TempDir;
 
-const WIDTH: f64 = 328.0;
+const WIDTH: f64 = 360.0;
+const ROOM: Room = Room {
+    width: WIDTH,
+    scale: 1.0,
+};
 
 struct Phone {
     core: Arc<Baywalk>,
@@ -53,11 +57,11 @@ fn press(view: &CardView, code: &str) -> Press {
 
 impl Phone {
     fn card(&self) -> CardView {
-        self.core.card(&self.rig, WIDTH).unwrap()
+        self.core.card(&self.rig, ROOM).unwrap()
     }
 
     fn press(&self, press: Press) -> PressedView {
-        self.core.press(&self.rig, press, WIDTH).unwrap()
+        self.core.press(&self.rig, press, ROOM).unwrap()
     }
 
     fn first_key(&self) -> PressedView {
@@ -140,7 +144,7 @@ fn a_refusal_changes_nothing_and_is_a_whole_sentence() {
     let view = phone.until("read");
     let mut tap = press(&view, "read");
     tap.typed = vec!["1,2,3 volts".to_owned()];
-    let Err(Fault::Told { sentence, .. }) = phone.core.press(&phone.rig, tap, WIDTH) else {
+    let Err(Fault::Told { sentence, .. }) = phone.core.press(&phone.rig, tap, ROOM) else {
         panic!("taken");
     };
     assert!(sentence.ends_with('.'), "{sentence}");
@@ -175,7 +179,7 @@ fn the_exact_card_is_there_after_the_process_is_gone() {
     phone.core.let_go().unwrap();
     let path = phone.folder.path().to_str().unwrap().to_owned();
     let again = Baywalk::open(path, vec!["en".into()]).unwrap();
-    let after = again.card(&phone.rig, WIDTH).unwrap().card;
+    let after = again.card(&phone.rig, ROOM).unwrap().card;
     assert_eq!(
         (before.point, before.seq, before.title),
         (after.point, after.seq, after.title)

@@ -22,6 +22,8 @@ pub struct Card {
     pub point: Option<String>,
     /// The bay's tag, where it is about one.
     pub tag: Option<String>,
+    /// The bay's name, where it is about one.
+    pub bay: Option<String>,
     /// What it is about.
     pub title: String,
     /// Where that is.

@@ -14,6 +14,7 @@ use baywalk_screens::card::{Card, Figure};
 use baywalk_screens::step::How;
 use baywalk_screens::{Core, Problem, Told};
 use baywalk_shapes::frame::{Frame, frame};
+use baywalk_shapes::{Size, width_of};
 
 /// A card as it is shown.
 #[derive(Debug, Clone, uniffi::Record)]
@@ -43,10 +44,23 @@ pub struct PressedView {
     pub view: Option<CardView>,
 }
 
-/// Height of the number plate, and of the strip in it for the words of the basis.
-const PLATE: (f64, f64) = (168.0, 36.0);
+/// Over how much room a card is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, uniffi::Record)]
+pub struct Room {
+    /// Its width, in device-independent pixels.
+    pub width: f64,
+    /// How much larger than usual the person has text, from 1 on.
+    pub scale: f64,
+}
 
-pub(crate) fn card(core: &Core, rig: RigId, card: Card, width: f64) -> Result<CardView, Problem> {
+/// The margin at both sides of a screen, together.
+const MARGINS: f64 = 32.0;
+/// Height of the number plate above its strip, and of one line of the words of the basis in that.
+const PLATE: (f64, f64) = (124.0, 20.0);
+/// Free room beside the words, and above and below them.
+const BESIDE: (f64, f64) = (60.0, 12.0);
+
+pub(crate) fn card(core: &Core, rig: RigId, card: Card, room: Room) -> Result<CardView, Problem> {
     let book = core.logbook.book(rig)?;
     let walk = core.logbook.open_walk(rig)?;
     let next = match &walk {
@@ -57,12 +71,12 @@ pub(crate) fn card(core: &Core, rig: RigId, card: Card, width: f64) -> Result<Ca
     let bay = bay.filter(|bay| card.tag.is_some() && is_of(&book, *bay, card.tag.as_deref()));
     let shown = (&book, walk.as_ref());
     let (diagram, pairs) = match (&walk, &next) {
-        (Some(walk), Some(next)) => diagram(core, (&book, walk), next, width),
+        (Some(walk), Some(next)) => diagram(core, (&book, walk), next, room.width - MARGINS),
         _ => (None, Vec::new()),
     };
     Ok(CardView {
-        line: line(&card.line, shown, bay, card.point.as_deref(), width),
-        plate: card.figure.as_ref().map(|figure| plate(figure, width)),
+        line: line(&card.line, shown, bay, card.point.as_deref(), room.width),
+        plate: card.figure.as_ref().map(|figure| plate(figure, room)),
         glyphs: glyphs(&card, fastening(&book, card.point.as_deref())),
         diagram,
         pairs,
@@ -101,13 +115,17 @@ fn diagram(
     }
 }
 
-fn plate(figure: &Figure, width: f64) -> Picture {
+fn plate(figure: &Figure, room: Room) -> Picture {
+    let width = room.width - MARGINS;
+    let wanted = width_of(&figure.basis, Size::Tag) * room.scale;
+    let lines = (wanted / (width - BESIDE.0)).ceil().clamp(1.0, 8.0);
+    let foot = lines * PLATE.1 * room.scale + BESIDE.1;
     let kind = match (figure.frame.as_str(), BasisKind::from_code(&figure.frame)) {
         (_, Ok(basis)) => Frame::from(basis),
         ("leave_alone", _) => Frame::LeaveAlone,
         _ => Frame::Unknown,
     };
-    frame(kind, width, PLATE.0, PLATE.1).into()
+    frame(kind, width, PLATE.0 + foot, foot).into()
 }
 
 fn fastening(book: &Book, point: Option<&str>) -> Option<FasteningKind> {

@@ -7,6 +7,7 @@ use baywalk_domain::walk::WalkState;
 use baywalk_screens::card::{Line, LineState};
 use baywalk_shapes::line::{PointMark, Power, line as draw};
 
+/// The line as a drawing; its words stand beside it, since they grow with the text.
 pub(super) fn line(
     said: &Line,
     (book, walk): (&Book, Option<&WalkState>),
@@ -25,7 +26,7 @@ pub(super) fn line(
         })
         .collect();
     let now = now.and_then(|now| points.iter().position(|point| point.id.to_string() == now));
-    draw(width, power(said.state), &said.words, &marks, now).into()
+    draw(width, power(said.state), "", &marks, now).into()
 }
 
 pub(super) const fn power(state: LineState) -> Power {

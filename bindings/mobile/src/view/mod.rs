@@ -9,7 +9,7 @@ mod rig;
 mod sources;
 
 pub use bay::{BayView, PointRow};
-pub use card::{CardView, PressedView};
+pub use card::{CardView, PressedView, Room};
 pub use glyph::Glyph;
 pub use proof::ShownPair;
 pub use rig::RigView;

@@ -30,6 +30,12 @@ pub fn card(core: &Core, rig: RigId) -> Result<Card, Problem> {
     let here = Here::read(core, rig)?;
     let mut card = draw(&here)?;
     card.keys.extend(always::keys(&here));
+    let named = |tag: &str| here.book.bays.iter().find(|bay| bay.code.as_str() == tag);
+    card.bay = card
+        .tag
+        .as_deref()
+        .and_then(named)
+        .map(|bay| bay.name.clone());
     card.act = core.logbook.new_id().to_string();
     card.seq = core.logbook.digest().seq;
     Ok(card)
@@ -156,6 +162,7 @@ fn blank(kind: &'static str, line: Line, title: String, question: String) -> Car
         kind: kind.to_owned(),
         point: None,
         tag: None,
+        bay: None,
         title,
         place: String::new(),
         count: None,

@@ -20,7 +20,9 @@ import app.baywalk.design.LocalTokens
 import app.baywalk.design.Look
 import app.baywalk.design.margin
 import app.baywalk.design.tokensOf
+import androidx.compose.ui.platform.LocalDensity
 import app.baywalk.mobile.Baywalk
+import app.baywalk.mobile.Room
 import app.baywalk.result.ResultState
 import app.baywalk.result.ResultView
 import app.baywalk.rig.RigModel
@@ -118,7 +120,8 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             RigViewScreen(model.state, model::send, back)
         }
         is Place.Walk -> {
-            val model = remember(place, width) { CardModel(core, place.rig, width + 2 * margin.value, { go(Place.Result(place.rig)) }, { phone.photo(place.rig) }) }
+            val room = Room(width + 2 * margin.value, LocalDensity.current.fontScale.toDouble())
+            val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { phone.photo(place.rig) }) }
             CardScreen(model.state, model::send, back)
         }
         is Place.Bay -> BayScreen(BayState(core.bay(place.rig, place.code, width + 2 * margin.value)), { go(Place.Walk(place.rig)) }, back)

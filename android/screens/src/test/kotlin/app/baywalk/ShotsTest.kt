@@ -5,6 +5,7 @@ import app.baywalk.bay.BayState
 import app.baywalk.card.CardModel
 import app.baywalk.card.CardScreen
 import app.baywalk.design.Look
+import app.baywalk.mobile.Room
 import app.baywalk.result.ResultState
 import app.baywalk.result.ResultView
 import app.baywalk.rig.RigState
@@ -30,14 +31,14 @@ class ShotsTest {
             }
             scene.core.start(scene.rig, "Ada", emptyList(), false)
             var ended = false
-            val model = CardModel(scene.core, scene.rig, 360.0, { ended = true })
+            val model = CardModel(scene.core, scene.rig, Room(360.0, 1.0), { ended = true })
             val seen = mutableSetOf<String>()
             var steps = 0
             while (!ended && steps++ < 3000) {
                 val card = model.state.view.card
                 if (seen.add(card.kind + "/" + card.keys.first().code)) {
                     sights.forEach { (name, sight) ->
-                        val view = if (sight.width == 360) model.state else model.state.copy(view = scene.core.card(scene.rig, sight.width.toDouble()))
+                        val view = model.state.copy(view = scene.core.card(scene.rig, Room(sight.width.toDouble(), sight.scale.toDouble())))
                         shoot(sight, say) { CardScreen(view, {}, {}) }.save(File(out, "card-${card.kind}-${card.keys.first().code}-$name.png"))
                     }
                     if (card.kind == "point") shoot(Sight(), say) { BayScreen(BayState(scene.core.bay(scene.rig, card.tag!!, 360.0)), {}, {}) }.save(File(out, "bay-day.png"))

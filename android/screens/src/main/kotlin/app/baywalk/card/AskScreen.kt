@@ -30,7 +30,7 @@ import app.baywalk.screens.Ask
 fun AskScreen(state: CardState, asking: Asking, send: (CardEvent) -> Unit) {
     val ask = asking.ask
     Sheet(
-        head = { CardHead(state.view.card, state) { send(CardEvent.Leave) } },
+        head = { CardHead(state.view.card, state, { send(CardEvent.Leave) }) },
         keys = {
             Words(questionOf(ask), Type.Heading)
             when (ask) {

@@ -6,6 +6,7 @@ import androidx.compose.runtime.setValue
 import app.baywalk.mobile.CardView
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Fault
+import app.baywalk.mobile.Room
 import app.baywalk.screens.Ask
 import app.baywalk.screens.Key
 import app.baywalk.screens.Press
@@ -17,11 +18,14 @@ import app.baywalk.screens.Press
 class CardModel(
     private val core: Baywalk,
     private val rig: String,
-    private val width: Double,
+    private val room: Room,
     private val onEnd: () -> Unit,
     private val onPhoto: () -> Unit = {},
 ) {
-    var state by mutableStateOf(CardState(core.card(rig, width)))
+    /** What is told where nothing needs to be: the next card says it. */
+    private val noted = core.text()["told-recorded"]
+
+    var state by mutableStateOf(CardState(core.card(rig, room)))
         private set
 
     fun send(event: CardEvent) {
@@ -35,7 +39,7 @@ class CardModel(
     }
 
     /** Shows the card that stands now, as after the app comes back to the front. */
-    fun refresh() = show(core.card(rig, width), emptyList())
+    fun refresh() = show(core.card(rig, room), emptyList())
 
     private fun typed(text: String): CardState {
         val asking = state.asking ?: return state.copy(typed = text, refused = "")
@@ -64,9 +68,9 @@ class CardModel(
     private fun record(key: Key, typed: List<String>) {
         val card = state.view.card
         try {
-            val pressed = core.press(rig, Press(card.act, card.seq, card.point, key.code, typed), width)
+            val pressed = core.press(rig, Press(card.act, card.seq, card.point, key.code, typed), room)
             val view = pressed.view ?: return onEnd()
-            show(view, pressed.told?.sentences.orEmpty())
+            show(view, pressed.told?.sentences.orEmpty().filter { it != noted })
         } catch (fault: Fault) {
             val asking = state.asking?.copy(answers = emptyList(), typed = "")
             state = state.copy(refused = sentenceOf(fault), told = emptyList(), asking = asking)

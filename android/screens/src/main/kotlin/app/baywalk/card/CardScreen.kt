@@ -16,12 +16,14 @@ import app.baywalk.design.Head
 import app.baywalk.design.Key
 import app.baywalk.design.KeyRow
 import app.baywalk.design.LocalHand
+import app.baywalk.design.LocalTall
 import app.baywalk.design.NumberPlate
 import app.baywalk.design.Painted
 import app.baywalk.design.Sheet
 import app.baywalk.design.Type
 import app.baywalk.design.Weight
 import app.baywalk.design.Words
+import app.baywalk.design.margin
 import app.baywalk.design.say
 import app.baywalk.design.tokens
 import app.baywalk.screens.Card
@@ -41,11 +43,9 @@ fun CardScreen(state: CardState, send: (CardEvent) -> Unit, onBack: () -> Unit) 
 private fun StandingCard(state: CardState, send: (CardEvent) -> Unit, onBack: () -> Unit) {
     val card = state.view.card
     Sheet(
-        head = { CardHead(card, state, onBack) },
+        head = { CardHead(card, state, onBack) { send(CardEvent.More) } },
         keys = {
-            if (state.isGraded) Cautions(card.cautions)
-            if (card.question.isNotEmpty()) Words(card.question, Type.Heading)
-            if (!state.isGraded) Cautions(card.cautions)
+            if (LocalTall.current) Said(card)
             AnswerKeys(state, send)
             FootRow(state, send)
         },
@@ -53,14 +53,26 @@ private fun StandingCard(state: CardState, send: (CardEvent) -> Unit, onBack: ()
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         CardBody(state)
+        if (!LocalTall.current) Said(card)
     }
 }
 
+/** What to mind, and the question that the keys answer. */
 @Composable
-internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit) {
+private fun Said(card: Card) {
+    Cautions(card.cautions)
+    Words(card.question, Type.Heading)
+}
+
+@Composable
+internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit, onMore: (() -> Unit)? = null) {
     Column {
-        Head(if (card.tag == null) card.title else card.place.ifEmpty { card.title }, onBack, card.tag.orEmpty(), card.count?.let { "${it.at}/${it.of}" }.orEmpty())
-        Painted(state.view.line, Modifier.padding(horizontal = 0.dp), description = card.line.words)
+        Head(card.bay ?: card.title, onBack, card.tag.orEmpty(), onMore)
+        Painted(state.view.line)
+        Row(Modifier.fillMaxWidth().padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
+            Words(card.line.words, Type.Note, Modifier.weight(1f))
+            Words(card.count?.let { "${it.at}/${it.of}" }.orEmpty(), Type.Strong)
+        }
     }
 }
 
@@ -68,8 +80,8 @@ internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit) {
 @Composable
 private fun ColumnScope.CardBody(state: CardState) {
     val card = state.view.card
-    Words(card.title, Type.Title)
-    if (card.tag == null || card.place != card.title) Words(card.place, Type.Body)
+    if (card.title != card.bay) Words(card.title, Type.Title)
+    Words(card.place, Type.Body)
     val figure = card.figure
     val plate = state.view.plate
     if (figure != null && plate != null) NumberPlate(figure, plate)
@@ -108,13 +120,9 @@ private fun AnswerKeys(state: CardState, send: (CardEvent) -> Unit) {
 @Composable
 private fun FootRow(state: CardState, send: (CardEvent) -> Unit) {
     val keys = foot.mapNotNull { code -> state.view.card.keys.firstOrNull { it.code == code } }
-    val row: List<Pair<String, () -> Unit>> = keys.map { key -> key.word to { send(CardEvent.Press(key)) } } +
-        listOf(say("shell-more") to { send(CardEvent.More) })
-    val placed = if (LocalHand.current == Hand.Left) row.asReversed() else row
-    placed.chunked(3).forEach { part ->
-        KeyRow {
-            part.forEach { (word, press) -> Key(word, press, Modifier.weight(1f), inset = 4.dp) }
-        }
+    val placed = if (LocalHand.current == Hand.Left) keys.asReversed() else keys
+    KeyRow {
+        placed.forEach { key -> Key(key.word, { send(CardEvent.Press(key)) }, Modifier.weight(1f), inset = 4.dp) }
     }
 }
 
@@ -123,7 +131,7 @@ private fun FootRow(state: CardState, send: (CardEvent) -> Unit) {
 private fun MoreScreen(state: CardState, send: (CardEvent) -> Unit) {
     val card = state.view.card
     Sheet(
-        head = { CardHead(card, state) { send(CardEvent.Leave) } },
+        head = { CardHead(card, state, { send(CardEvent.Leave) }) },
         keys = {
             card.keys.filter { it.code in always && it.code !in foot }.forEach { key ->
                 Key(key.word, { send(CardEvent.Press(key)) }, Modifier.fillMaxWidth(), key.note)

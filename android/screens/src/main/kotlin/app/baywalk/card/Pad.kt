@@ -5,7 +5,6 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
-import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
@@ -47,9 +46,9 @@ fun PadKeys(state: CardState, key: CardKey, send: (CardEvent) -> Unit) {
 fun NumberPad(typed: String, unit: String, onType: (String) -> Unit) {
     val separator = say("shell-separator")
     Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(8.dp)) {
-        Row(Modifier.fillMaxWidth().semantics(mergeDescendants = true) { contentDescription = "$typed $unit" }, Arrangement.spacedBy(8.dp), Alignment.Bottom) {
-            Words(typed.ifEmpty { "–" }, Type.Reading)
-            Words(unit, Type.Title)
+        Row(Modifier.fillMaxWidth().semantics(mergeDescendants = true) { contentDescription = "$typed $unit" }, Arrangement.spacedBy(8.dp)) {
+            Words(typed.ifEmpty { "–" }, Type.Name, Modifier.alignByBaseline())
+            Words(unit, Type.Title, Modifier.alignByBaseline())
         }
         rows(separator).forEach { row ->
             val placed = if (LocalHand.current == Hand.Left) row.asReversed() else row

@@ -1,5 +1,6 @@
 package app.baywalk.design
 
+import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.background
 import androidx.compose.foundation.border
 import androidx.compose.foundation.clickable
@@ -13,8 +14,10 @@ import androidx.compose.foundation.layout.defaultMinSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.size
 import androidx.compose.foundation.shape.RoundedCornerShape
 import androidx.compose.foundation.text.BasicText
+import androidx.compose.foundation.text.TextAutoSize
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.remember
@@ -25,7 +28,9 @@ import androidx.compose.ui.geometry.CornerRadius
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.selected
@@ -33,6 +38,7 @@ import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
+import androidx.compose.ui.unit.sp
 import app.baywalk.mobile.Picture
 
 val keyShape = RoundedCornerShape(10.dp)
@@ -93,14 +99,42 @@ fun Key(
 private fun KeyFace(word: String, note: String, glyph: Picture?, ink: Color, centred: Boolean) {
     val on = tokens.copy(ink = ink, key = if (ink == tokens.ink) tokens.key else tokens.caution, plate = if (ink == tokens.ink) tokens.key else tokens.caution)
     Row(horizontalArrangement = Arrangement.spacedBy(8.dp), verticalAlignment = Alignment.CenterVertically) {
-        if (glyph != null) Painted(glyph, on = on, times = 0.75f)
+        if (glyph != null && LocalDensity.current.fontScale < 1.4f) Painted(glyph, on = on, times = 0.75f)
         Column(Modifier.fillMaxWidth()) {
             val align = if (centred) TextAlign.Center else TextAlign.Start
             val type = if (glyph == null && note.isEmpty()) Type.Strong else Type.KeyWord
-            BasicText(word, Modifier.fillMaxWidth(), styleOf(type, ink, align))
+            KeyWord(word, if (centred) Type.Strong else type, ink, align)
             Words(note, Type.Note, color = ink)
         }
     }
+}
+
+/** A word on a key. What is one word stays in one line, and shrinks before it would be cut. */
+@Composable
+private fun KeyWord(word: String, type: Type, ink: Color, align: TextAlign) {
+    val style = styleOf(type, ink, align)
+    if (' ' in word.trim()) {
+        BasicText(word, Modifier.fillMaxWidth(), style)
+    } else {
+        val shrink = TextAutoSize.StepBased(style.fontSize * 0.4f, style.fontSize, 0.5.sp)
+        BasicText(word, Modifier.fillMaxWidth(), style, maxLines = 1, softWrap = false, autoSize = shrink)
+    }
+}
+
+/** A square key that is drawn, with the words that a screen reader says. */
+@Composable
+fun DrawnKey(words: String, onPress: () -> Unit, draw: DrawScope.(Color) -> Unit) {
+    val source = remember { MutableInteractionSource() }
+    val pressed by source.collectIsPressedAsState()
+    val (face, ink) = faceOf(Weight.Plain, pressed)
+    Canvas(
+        Modifier
+            .size(56.dp)
+            .background(face, keyShape)
+            .border(2.dp, tokens.ink, keyShape)
+            .clickable(source, indication = null, role = Role.Button, onClick = onPress)
+            .semantics { contentDescription = words },
+    ) { draw(ink) }
 }
 
 /** The second line of a double-ruled key. */

@@ -18,18 +18,31 @@ import androidx.compose.foundation.layout.widthIn
 import androidx.compose.foundation.rememberScrollState
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.compositionLocalOf
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.geometry.Size
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.Path
+import androidx.compose.ui.graphics.drawscope.DrawScope
+import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import app.baywalk.mobile.Picture
 import app.baywalk.screens.Figure
 
 /** The margin at both sides of a screen. */
 val margin = 16.dp
+
+/** Whether there is room for what is said directly above the keys; else it stands among the content. */
+val LocalTall = compositionLocalOf { true }
 
 /** The widest that a column of keys and text grows; on a tablet the rest stays free at its sides. */
 private val widest = 560.dp
@@ -41,20 +54,26 @@ private val widest = 560.dp
 @Composable
 fun Sheet(head: @Composable () -> Unit, keys: @Composable ColumnScope.() -> Unit, content: @Composable ColumnScope.() -> Unit) {
     BoxWithConstraints(Modifier.fillMaxSize().background(tokens.plate), contentAlignment = Alignment.TopCenter) {
-        if (maxHeight < 480.dp && maxWidth > maxHeight) {
-            Row(Modifier.fillMaxSize()) {
-                Column(Modifier.weight(1f)) {
-                    head()
-                    Content(Modifier.weight(1f), content)
-                }
-                Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(margin), Arrangement.spacedBy(12.dp), content = keys)
-            }
-        } else {
-            Column(Modifier.widthIn(max = widest).fillMaxSize()) {
+        val tall = maxHeight / LocalDensity.current.fontScale > 700.dp
+        CompositionLocalProvider(LocalTall provides tall) { Laid(maxWidth, maxHeight, head, keys, content) }
+    }
+}
+
+@Composable
+private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Composable ColumnScope.() -> Unit, content: @Composable ColumnScope.() -> Unit) {
+    if (height < 480.dp && width > height) {
+        Row(Modifier.fillMaxSize()) {
+            Column(Modifier.weight(1f)) {
                 head()
                 Content(Modifier.weight(1f), content)
-                Column(Modifier.heightIn(max = this@BoxWithConstraints.maxHeight * 0.6f).verticalScroll(rememberScrollState()).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
             }
+            Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(margin), Arrangement.spacedBy(12.dp), content = keys)
+        }
+    } else {
+        Column(Modifier.widthIn(max = widest).fillMaxSize()) {
+            head()
+            Content(Modifier.weight(1f), content)
+            Column(Modifier.heightIn(max = height * 0.66f).verticalScroll(rememberScrollState()).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
         }
     }
 }
@@ -67,18 +86,31 @@ private fun Content(modifier: Modifier, content: @Composable ColumnScope.() -> U
     }
 }
 
-/** The head of a screen: back, the tag of a bay, a title, which of how many. */
+/** The head of a screen: back, the tag of a bay, a title, the way to what is seldom needed. */
 @Composable
-fun Head(title: String, onBack: (() -> Unit)?, tag: String = "", count: String = "") {
+fun Head(title: String, onBack: (() -> Unit)?, tag: String = "", onMore: (() -> Unit)? = null) {
     Row(
         Modifier.fillMaxWidth().heightIn(min = 60.dp).padding(horizontal = margin, vertical = 4.dp),
         Arrangement.spacedBy(10.dp),
         Alignment.CenterVertically,
     ) {
-        if (onBack != null) Key(say("shell-back"), onBack, Modifier.widthIn(max = 110.dp), inset = 8.dp)
+        if (onBack != null) DrawnKey(say("shell-back"), onBack) { ink -> backArrow(ink) }
         if (tag.isNotEmpty()) Tag(tag)
-        Words(title, Type.Heading, Modifier.weight(1f).semantics { heading() }, lines = 3)
-        Words(count, Type.Heading)
+        Words(title, Type.Heading, Modifier.weight(1f).semantics { heading() }, lines = 2)
+        if (onMore != null) DrawnKey(say("shell-more"), onMore) { ink -> threeSquares(ink) }
+    }
+}
+
+private fun DrawScope.backArrow(ink: Color) {
+    val (x, y, arm) = Triple(size.width * 0.42f, size.height / 2, size.width * 0.16f)
+    val path = Path().apply { moveTo(x + arm, y - arm); lineTo(x, y); lineTo(x + arm, y + arm) }
+    drawPath(path, ink, style = Stroke(3.dp.toPx()))
+}
+
+private fun DrawScope.threeSquares(ink: Color) {
+    val side = 5.dp.toPx()
+    listOf(-2f, 0f, 2f).forEach { place ->
+        drawRect(ink, Offset(size.width / 2 - side / 2 + place * side, size.height / 2 - side / 2), Size(side, side))
     }
 }
 
