@@ -94,12 +94,6 @@ pub(crate) fn closed(words: &Words) -> Fault {
 
 #[cfg(test)]
 mod tests {
-    #![expect(
-        clippy::unwrap_used,
-        clippy::panic,
-        reason = "a test that can't go on stops"
-    )]
-
     use super::*;
 
     #[test]
