@@ -7,7 +7,7 @@ use baywalk_screens::findings::FindingLine;
 use baywalk_screens::practice::PracticeScreen;
 use baywalk_screens::result::ResultScreen;
 use baywalk_screens::rigs::RigsScreen;
-use baywalk_screens::torque::TorqueScreen;
+use baywalk_screens::torque::{TorqueQuestion, TorqueScreen};
 use baywalk_screens::{due, findings, practice, report, result, rigs, room, step, torque};
 
 #[uniffi::export]
@@ -100,6 +100,14 @@ impl Baywalk {
     pub fn torque(&self, fields: Vec<Field>) -> Result<TorqueScreen, Fault> {
         let pairs = Field::pairs(fields);
         self.with(|core| torque::by_hand(core, &pairs))
+    }
+
+    /// What is asked of a terminal that stands in no rig.
+    ///
+    /// # Errors
+    /// None today; a shell treats one as any other.
+    pub fn torque_form(&self) -> Result<Vec<TorqueQuestion>, Fault> {
+        Ok(torque::form(&self.words))
     }
 
     /// The owner's settings of the check.

@@ -4,7 +4,46 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 2] = ["shell-closed", "shell-back"];
+const SHELL: [&str; 38] = [
+    "shell-closed",
+    "shell-back",
+    "shell-back-to-card",
+    "shell-to-card",
+    "shell-more",
+    "shell-enter",
+    "shell-erase",
+    "shell-separator",
+    "shell-rigs",
+    "shell-rig",
+    "shell-add-rig",
+    "shell-rig-name",
+    "shell-close-to",
+    "shell-torque",
+    "shell-safe",
+    "shell-result",
+    "shell-begin",
+    "shell-go-on",
+    "shell-second-look",
+    "shell-label-first",
+    "shell-share-report",
+    "shell-out-of-service",
+    "shell-not-judged",
+    "shell-alive",
+    "shell-had-moved",
+    "shell-findings",
+    "shell-verify",
+    "shell-back-up",
+    "shell-look",
+    "shell-look-day",
+    "shell-look-dark",
+    "shell-look-night",
+    "shell-hand",
+    "shell-hand-right",
+    "shell-hand-left",
+    "shell-advise",
+    "shell-anew",
+    "shell-label-number",
+];
 
 #[uniffi::export]
 impl Baywalk {

@@ -2,11 +2,13 @@
 
 use crate::card::Figure;
 use crate::{Core, Named, Problem, files};
+use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::rig::Code;
-use baywalk_domain::rig::{Terminal, Tool};
+use baywalk_domain::rig::{FasteningKind, Role, Terminal, Tool};
 use baywalk_domain::torque::{Advice, Past, Practice, advise, choose};
 use baywalk_logbook::rigfile;
+use baywalk_words::Words;
 use serde::Serialize;
 
 /// The advice for a terminal.
@@ -29,6 +31,35 @@ pub struct TorqueScreen {
     pub tools: Vec<String>,
     /// Label and local code come first; the conflict in the trade, told shortly.
     pub notes: Vec<String>,
+}
+
+/// One thing that is asked of a terminal that stands in no rig.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct TorqueQuestion {
+    /// The column of a rig's file of points that it fills.
+    pub column: String,
+    /// The question.
+    pub question: String,
+    /// What can be answered.
+    pub options: Vec<Named>,
+}
+
+/// What is asked of a terminal before it can be advised: what it carries and what holds it.
+#[must_use]
+pub fn form(words: &Words) -> Vec<TorqueQuestion> {
+    vec![
+        question::<Role>(words, "role", "torque-role"),
+        question::<FasteningKind>(words, "fastening", "torque-fastening"),
+    ]
+}
+
+fn question<T: Coded>(words: &Words, column: &str, key: &str) -> TorqueQuestion {
+    TorqueQuestion {
+        column: column.to_owned(),
+        question: words.say(key),
+        options: T::ALL.iter().map(|one| Named::of(words, *one)).collect(),
+    }
 }
 
 /// The advice for a point of a rig, by its code, with the rig's tools.

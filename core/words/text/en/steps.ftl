@@ -267,3 +267,5 @@ step-away-stays-live = Stays live after that: { $sets }. Cover it; one insulated
 step-unsafe-away = Take { $source } away now
 step-unsafe-leave = Leave { $source } away
 step-measure-load = The load: a plain heater of { $least } to { $most } W (our rule), electronics off.
+torque-role = What does it carry?
+torque-fastening = What holds the conductor?

@@ -267,3 +267,5 @@ step-away-stays-live = Sigue con tensión después: { $sets }. Cúbralo; una sol
 step-unsafe-away = Corte { $source } ahora
 step-unsafe-leave = Dejar { $source } cortada
 step-measure-load = La carga: un calefactor simple de { $least } a { $most } W (regla nuestra), electrónica apagada.
+torque-role = ¿Qué lleva?
+torque-fastening = ¿Qué sujeta el conductor?

@@ -1,0 +1,35 @@
+package app.baywalk.desk
+
+import androidx.compose.ui.unit.DpSize
+import androidx.compose.ui.unit.dp
+import androidx.compose.ui.window.Window
+import androidx.compose.ui.window.application
+import androidx.compose.ui.window.rememberWindowState
+import app.baywalk.App
+import app.baywalk.Phone
+import app.baywalk.mobile.Baywalk
+import java.io.File
+import java.util.Locale
+
+/** This computer in the place of a phone: choices and files lie beside the logbook. */
+class Desk(private val folder: File) : Phone {
+    override fun kept(key: String): String? = File(folder, "$key.txt").takeIf { it.exists() }?.readText()
+
+    override fun keep(key: String, value: String) = File(folder, "$key.txt").writeText(value)
+
+    override fun backupPath(): String = File(folder, "backup-${System.currentTimeMillis()}.zip").path
+
+    override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
+
+    override fun photo(rig: String) = Unit
+}
+
+fun main(args: Array<String>) {
+    val folder = File(args.firstOrNull() ?: "baywalk-desk").apply { mkdirs() }
+    val core = Baywalk.open(File(folder, "store").path, listOf(Locale.getDefault().toLanguageTag()))
+    if (core.rigs().rigs.isEmpty()) core.startFrom("sample-motorhome", "Wren")
+    application {
+        val size = rememberWindowState(size = DpSize(376.dp, 820.dp))
+        Window(onCloseRequest = ::exitApplication, state = size, title = "Baywalk") { App(core, Desk(folder)) }
+    }
+}

@@ -1,0 +1,88 @@
+package app.baywalk.card
+
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.setValue
+import app.baywalk.mobile.CardView
+import app.baywalk.mobile.Baywalk
+import app.baywalk.mobile.Fault
+import app.baywalk.screens.Ask
+import app.baywalk.screens.Key
+import app.baywalk.screens.Press
+
+/**
+ * The open walk, card by card. A tap is durable before the next card shows: the core answers with
+ * the card that stands then.
+ */
+class CardModel(
+    private val core: Baywalk,
+    private val rig: String,
+    private val width: Double,
+    private val onEnd: () -> Unit,
+    private val onPhoto: () -> Unit = {},
+) {
+    var state by mutableStateOf(CardState(core.card(rig, width)))
+        private set
+
+    fun send(event: CardEvent) {
+        when (event) {
+            is CardEvent.Press -> pressed(event.key)
+            is CardEvent.Type -> state = typed(event.text)
+            is CardEvent.Answer -> answered(event.text)
+            CardEvent.Leave, CardEvent.Back -> state = state.copy(asking = null, more = false, refused = "")
+            CardEvent.More -> state = state.copy(more = true, told = emptyList(), refused = "")
+        }
+    }
+
+    /** Shows the card that stands now, as after the app comes back to the front. */
+    fun refresh() = show(core.card(rig, width), emptyList())
+
+    private fun typed(text: String): CardState {
+        val asking = state.asking ?: return state.copy(typed = text, refused = "")
+        return state.copy(asking = asking.copy(typed = text), refused = "")
+    }
+
+    private fun pressed(key: Key) {
+        when {
+            key.code == "photo" -> onPhoto()
+            key == state.padKey -> record(key, listOf(state.typed))
+            key.asks.isEmpty() -> record(key, emptyList())
+            else -> state = state.copy(asking = Asking(key), more = false, told = emptyList(), refused = "")
+        }
+    }
+
+    private fun answered(text: String) {
+        val asking = state.asking ?: return
+        val answers = asking.answers + text
+        if (answers.size < asking.key.asks.size) {
+            state = state.copy(asking = asking.copy(answers = answers, typed = ""), refused = "")
+        } else {
+            record(asking.key, answers)
+        }
+    }
+
+    private fun record(key: Key, typed: List<String>) {
+        val card = state.view.card
+        try {
+            val pressed = core.press(rig, Press(card.act, card.seq, card.point, key.code, typed), width)
+            val view = pressed.view ?: return onEnd()
+            show(view, pressed.told?.sentences.orEmpty())
+        } catch (fault: Fault) {
+            val asking = state.asking?.copy(answers = emptyList(), typed = "")
+            state = state.copy(refused = sentenceOf(fault), told = emptyList(), asking = asking)
+        }
+    }
+
+    private fun show(view: CardView, told: List<String>) {
+        state = CardState(view, told = told)
+    }
+}
+
+/** The whole sentence of a fault. */
+fun sentenceOf(fault: Fault): String = when (fault) {
+    is Fault.Told -> fault.sentence
+    is Fault.Closed -> fault.sentence
+}
+
+/** Whether a question is answered by typing. */
+val Ask.isTyped: Boolean get() = this !is Ask.Choice

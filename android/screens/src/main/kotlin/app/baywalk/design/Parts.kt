@@ -1,0 +1,141 @@
+package app.baywalk.design
+
+import androidx.compose.foundation.background
+import androidx.compose.foundation.border
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ColumnScope
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.Spacer
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.widthIn
+import androidx.compose.foundation.rememberScrollState
+import androidx.compose.foundation.verticalScroll
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import app.baywalk.mobile.Picture
+import app.baywalk.screens.Figure
+
+/** The margin at both sides of a screen. */
+val margin = 16.dp
+
+/** The widest that a column of keys and text grows; on a tablet the rest stays free at its sides. */
+private val widest = 560.dp
+
+/**
+ * A screen: a head, content that scrolls, and keys that stay under the thumb. On a low screen (a
+ * phone turned on its side) the keys stand beside the content.
+ */
+@Composable
+fun Sheet(head: @Composable () -> Unit, keys: @Composable ColumnScope.() -> Unit, content: @Composable ColumnScope.() -> Unit) {
+    BoxWithConstraints(Modifier.fillMaxSize().background(tokens.plate), contentAlignment = Alignment.TopCenter) {
+        if (maxHeight < 480.dp && maxWidth > maxHeight) {
+            Row(Modifier.fillMaxSize()) {
+                Column(Modifier.weight(1f)) {
+                    head()
+                    Content(Modifier.weight(1f), content)
+                }
+                Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(margin), Arrangement.spacedBy(12.dp), content = keys)
+            }
+        } else {
+            Column(Modifier.widthIn(max = widest).fillMaxSize()) {
+                head()
+                Content(Modifier.weight(1f), content)
+                Column(Modifier.heightIn(max = this@BoxWithConstraints.maxHeight * 0.6f).verticalScroll(rememberScrollState()).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
+            }
+        }
+    }
+}
+
+@Composable
+private fun Content(modifier: Modifier, content: @Composable ColumnScope.() -> Unit) {
+    Column(modifier.verticalScroll(rememberScrollState()).padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
+        content()
+        Spacer(Modifier.height(4.dp))
+    }
+}
+
+/** The head of a screen: back, the tag of a bay, a title, which of how many. */
+@Composable
+fun Head(title: String, onBack: (() -> Unit)?, tag: String = "", count: String = "") {
+    Row(
+        Modifier.fillMaxWidth().heightIn(min = 60.dp).padding(horizontal = margin, vertical = 4.dp),
+        Arrangement.spacedBy(10.dp),
+        Alignment.CenterVertically,
+    ) {
+        if (onBack != null) Key(say("shell-back"), onBack, Modifier.widthIn(max = 110.dp), inset = 8.dp)
+        if (tag.isNotEmpty()) Tag(tag)
+        Words(title, Type.Heading, Modifier.weight(1f).semantics { heading() }, lines = 3)
+        Words(count, Type.Heading)
+    }
+}
+
+/** The label of a bay, as it is printed and stuck in the bay. */
+@Composable
+fun Tag(code: String, next: Boolean = false) {
+    val t = tokens
+    Box(
+        Modifier.background(if (next) t.mark else t.plate).border(2.dp, if (next) t.mark else t.ink).padding(8.dp, 3.dp),
+        Alignment.Center,
+    ) { Words(code, Type.Strong, color = if (next) t.onMark else t.ink) }
+}
+
+/** What to do first or what stays alive: reversed and square, directly above the keys it concerns. */
+@Composable
+fun Cautions(lines: List<String>) {
+    if (lines.isEmpty()) return
+    Column(Modifier.fillMaxWidth().background(tokens.caution).padding(12.dp, 10.dp), Arrangement.spacedBy(6.dp)) {
+        lines.forEach { Words(it, Type.Strong, color = tokens.onCaution) }
+    }
+}
+
+/** What was just refused or told, said to a screen reader as it comes. */
+@Composable
+fun Answer(lines: List<String>, refused: Boolean) {
+    if (lines.isEmpty()) return
+    val ground = if (refused) tokens.caution else tokens.well
+    val ink = if (refused) tokens.onCaution else tokens.ink
+    Column(
+        Modifier.fillMaxWidth().background(ground).border(2.dp, tokens.ink).padding(12.dp, 8.dp).semantics { liveRegion = LiveRegionMode.Assertive },
+        Arrangement.spacedBy(4.dp),
+    ) { lines.forEach { Words(it, Type.Body, color = ink) } }
+}
+
+/** The number in the frame of its basis; never a number without its unit and basis. */
+@Composable
+fun NumberPlate(figure: Figure, frame: Picture) {
+    Box(Modifier.fillMaxWidth()) {
+        BoxWithConstraints(Modifier.fillMaxWidth()) {
+            val times = maxWidth.value / frame.width.toFloat()
+            Painted(frame, times = times)
+        }
+        Column(Modifier.fillMaxWidth().heightIn(min = frame.height.dp).padding(26.dp, 6.dp), Arrangement.SpaceBetween) {
+            Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp), Alignment.CenterVertically) {
+                Words(figure.number, Type.Torque)
+                Column {
+                    Words(figure.unit, Type.Title)
+                    Words(figure.metric, Type.Body)
+                }
+            }
+            Words(figure.basis, Type.Note)
+        }
+    }
+}
+
+/** A dividing hairline. */
+@Composable
+fun Hairline() {
+    Spacer(Modifier.fillMaxWidth().height(1.dp).background(tokens.hair))
+}

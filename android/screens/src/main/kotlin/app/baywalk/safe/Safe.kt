@@ -1,0 +1,101 @@
+package app.baywalk.safe
+
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.setValue
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.unit.dp
+import app.baywalk.card.sentenceOf
+import app.baywalk.design.Answer
+import app.baywalk.design.Hand
+import app.baywalk.design.Head
+import app.baywalk.design.Key
+import app.baywalk.design.KeyRow
+import app.baywalk.design.Look
+import app.baywalk.design.Sheet
+import app.baywalk.design.Type
+import app.baywalk.design.Weight
+import app.baywalk.design.Words
+import app.baywalk.design.say
+import app.baywalk.mobile.Baywalk
+import app.baywalk.mobile.Fault
+import app.baywalk.mobile.Progress
+import app.baywalk.mobile.Watcher
+
+/** Keeping safe: a backup, a check of the logbook, and how the app looks. */
+data class SafeState(val look: Look, val hand: Hand, val told: List<String> = emptyList(), val refused: String = "")
+
+sealed interface SafeEvent {
+    data object BackUp : SafeEvent
+    data object Verify : SafeEvent
+    data class Looks(val look: Look) : SafeEvent
+    data class Holds(val hand: Hand) : SafeEvent
+}
+
+/** Goes on to the end. */
+private object Whole : Watcher {
+    override fun goesOn(progress: Progress): Boolean = true
+}
+
+class SafeModel(
+    private val core: Baywalk,
+    private val backupPath: () -> String,
+    look: Look,
+    hand: Hand,
+    private val onLook: (Look) -> Unit,
+    private val onHand: (Hand) -> Unit,
+) {
+    var state by mutableStateOf(SafeState(look, hand))
+        private set
+
+    fun send(event: SafeEvent) {
+        when (event) {
+            SafeEvent.BackUp -> tell { core.backUp(backupPath(), "", Whole).words }
+            SafeEvent.Verify -> tell { core.verify().words }
+            is SafeEvent.Looks -> {
+                state = state.copy(look = event.look)
+                onLook(event.look)
+            }
+            is SafeEvent.Holds -> {
+                state = state.copy(hand = event.hand)
+                onHand(event.hand)
+            }
+        }
+    }
+
+    private fun tell(work: () -> List<String>) {
+        state = try {
+            state.copy(told = work(), refused = "")
+        } catch (fault: Fault) {
+            state.copy(told = emptyList(), refused = sentenceOf(fault))
+        }
+    }
+}
+
+@Composable
+fun SafeView(state: SafeState, send: (SafeEvent) -> Unit, onBack: () -> Unit) {
+    Sheet(
+        head = { Head(say("shell-safe"), onBack) },
+        keys = {
+            Key(say("shell-verify"), { send(SafeEvent.Verify) }, Modifier.fillMaxWidth())
+            Key(say("shell-back-up"), { send(SafeEvent.BackUp) }, Modifier.fillMaxWidth(), weight = Weight.Primary)
+        },
+    ) {
+        Answer(state.told, refused = false)
+        Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
+        Words(say("shell-look"), Type.Heading)
+        KeyRow {
+            Look.entries.forEach { look ->
+                Key(say("shell-look-${look.name.lowercase()}"), { send(SafeEvent.Looks(look)) }, Modifier.weight(1f), weight = if (look == state.look) Weight.Chosen else Weight.Plain, inset = 4.dp)
+            }
+        }
+        Words(say("shell-hand"), Type.Heading)
+        KeyRow {
+            Hand.entries.forEach { hand ->
+                Key(say("shell-hand-${hand.name.lowercase()}"), { send(SafeEvent.Holds(hand)) }, Modifier.weight(1f), weight = if (hand == state.hand) Weight.Chosen else Weight.Plain, inset = 4.dp)
+            }
+        }
+    }
+}

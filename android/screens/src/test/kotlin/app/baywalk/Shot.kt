@@ -1,0 +1,50 @@
+package app.baywalk
+
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.ui.ImageComposeScene
+import androidx.compose.ui.platform.LocalDensity
+import androidx.compose.ui.unit.Density
+import app.baywalk.design.Hand
+import app.baywalk.design.LocalHand
+import app.baywalk.design.LocalSay
+import app.baywalk.design.LocalTokens
+import app.baywalk.design.Look
+import app.baywalk.design.tokensOf
+import org.jetbrains.skia.EncodedImageFormat
+import org.jetbrains.skia.Image
+import java.io.File
+
+/** How a screen is looked at. */
+data class Sight(val look: Look = Look.Day, val scale: Float = 1f, val width: Int = 360, val height: Int = 780, val hand: Hand = Hand.Right)
+
+private const val DENSITY = 2f
+
+/** What surrounds a screen in the app. */
+@Composable
+fun Around(sight: Sight, say: Map<String, String>, content: @Composable () -> Unit) {
+    CompositionLocalProvider(
+        LocalTokens provides tokensOf(sight.look),
+        LocalHand provides sight.hand,
+        LocalSay provides { say[it] ?: "?$it" },
+        LocalDensity provides Density(DENSITY, sight.scale),
+        content = content,
+    )
+}
+
+/** A screen as a picture. */
+fun shoot(sight: Sight, say: Map<String, String>, content: @Composable () -> Unit): Image {
+    val (width, height) = (sight.width * DENSITY).toInt() to (sight.height * DENSITY).toInt()
+    val scene = ImageComposeScene(width, height, Density(DENSITY, sight.scale)) { Around(sight, say, content) }
+    try {
+        scene.render(0)
+        return scene.render(1_000_000_000)
+    } finally {
+        scene.close()
+    }
+}
+
+fun Image.save(file: File) {
+    file.parentFile.mkdirs()
+    file.writeBytes(encodeToData(EncodedImageFormat.PNG)!!.bytes)
+}
