@@ -11,6 +11,7 @@
 
 pub mod allocations;
 pub mod controls;
+pub mod deeds;
 pub mod disk;
 pub mod faults;
 pub mod states;

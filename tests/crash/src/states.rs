@@ -57,6 +57,8 @@ pub struct Run {
     pub order: Order,
     /// Only each so-manieth boundary is taken.
     pub each: usize,
+    /// The first change that is taken; those before it are lasting.
+    pub from: usize,
     /// What is drawn.
     pub seed: u64,
 }
@@ -64,10 +66,42 @@ pub struct Run {
 /// Opens every state of some recorded work, on all cores.
 #[must_use]
 pub fn every_state(work: &Work, done: &Done, ops: &[Op], run: Run) -> Tally {
+    let stands = Acts { work, done };
+    judge_all(&|state| stands.judge(state), ops, run)
+}
+
+/// A state that a power cut left.
+#[derive(Debug, Clone, Copy)]
+pub struct State<'a> {
+    /// The folder that holds it.
+    pub folder: &'a Path,
+    /// How many acts were acknowledged.
+    pub acknowledged: usize,
+    /// Whether to go on from it, which takes longer.
+    pub goes_on: bool,
+}
+
+/// What is wrong with a state.
+#[derive(Debug)]
+pub enum Wrong {
+    /// It can't be opened, or is not sound.
+    Corrupt(String),
+    /// It has only so many of the acknowledged acts.
+    Lost(usize),
+    /// A photo is entered and not there.
+    Photo(String),
+}
+
+/// Says whether something is wrong with a state.
+pub type Judge<'a> = dyn Fn(State<'_>) -> Result<(), Wrong> + Sync + 'a;
+
+/// Judges every state that some changes may leave, on all cores.
+#[must_use]
+pub fn judge_all(judge: &Judge<'_>, ops: &[Op], run: Run) -> Tally {
     let workers = std::thread::available_parallelism().map_or(1, usize::from);
     std::thread::scope(|scope| {
         let threads: Vec<_> = (0..workers)
-            .map(|worker| scope.spawn(move || share(work, done, ops, run, (worker, workers))))
+            .map(|worker| scope.spawn(move || share(judge, ops, run, (worker, workers))))
             .collect();
         let mut tally = Tally::default();
         for thread in threads {
@@ -78,14 +112,14 @@ pub fn every_state(work: &Work, done: &Done, ops: &[Op], run: Run) -> Tally {
 }
 
 /// One worker's share of the boundaries.
-fn share(work: &Work, done: &Done, ops: &[Op], run: Run, part: (usize, usize)) -> Tally {
+fn share(judge: &Judge<'_>, ops: &[Op], run: Run, part: (usize, usize)) -> Tally {
     let mut disk = Disk::new(run.order);
     let (mut tally, mut acknowledged) = (Tally::default(), 0);
     let mut seen = HashSet::new();
     let hasher = RandomState::new();
     for (place, op) in ops.iter().enumerate() {
         acknowledged = disk.take(op).unwrap_or(acknowledged);
-        if place % run.each != 0 || place / run.each % part.1 != part.0 {
+        if place < run.from || place % run.each != 0 || place / run.each % part.1 != part.0 {
             continue;
         }
         tally.boundaries += 1;
@@ -94,54 +128,70 @@ fn share(work: &Work, done: &Done, ops: &[Op], run: Run, part: (usize, usize)) -
             let draw = run.seed ^ (u64::try_from(place).unwrap() << 8) ^ number as u64;
             let left = disk.cut(outcome, &mut fastrand::Rng::with_seed(draw));
             if seen.insert(hasher.hash_one(&left)) {
-                let state = State {
-                    work,
-                    done,
-                    acknowledged,
-                };
-                state.judge(&left, &mut tally, (place, outcome));
+                tally.judge(judge, (&left, acknowledged), (place, outcome));
             }
         }
     }
     tally
 }
 
-/// What must be true of a state.
-struct State<'a> {
-    work: &'a Work,
-    done: &'a Done,
-    acknowledged: usize,
-}
-
-impl State<'_> {
-    fn judge(&self, left: &Left, tally: &mut Tally, at: (usize, Outcome)) {
+impl Tally {
+    fn judge(
+        &mut self,
+        judge: &Judge<'_>,
+        (left, acknowledged): (&Left, usize),
+        at: (usize, Outcome),
+    ) {
         let folder = tempfile::tempdir_in(fast()).unwrap();
-        put(left, folder.path(), tally.states);
-        tally.states += 1;
-        let goes_on = tally.states.is_multiple_of(32);
-        tally.gone_on += usize::from(goes_on);
-        let said = match self.there(folder.path(), goes_on) {
-            Ok(there) if there < self.acknowledged => {
-                tally.lost += 1;
-                tally.most_lost = tally.most_lost.max(self.acknowledged - there);
-                format!("{there} of {} acts", self.acknowledged)
+        put(left, folder.path(), self.states);
+        self.states += 1;
+        let goes_on = self.states.is_multiple_of(32);
+        self.gone_on += usize::from(goes_on);
+        let state = State {
+            folder: folder.path(),
+            acknowledged,
+            goes_on,
+        };
+        let said = match judge(state) {
+            Ok(()) => return,
+            Err(Wrong::Lost(there)) => {
+                self.lost += 1;
+                self.most_lost = self.most_lost.max(acknowledged - there);
+                format!("{there} of {acknowledged} acts")
             }
-            Ok(there) => match self.photo_missing(folder.path(), there) {
-                None => return,
-                Some(digest) => {
-                    tally.photos_lost += 1;
-                    format!("photo {digest} is missing")
-                }
-            },
-            Err(said) => {
-                tally.corrupt += 1;
+            Err(Wrong::Photo(digest)) => {
+                self.photos_lost += 1;
+                format!("photo {digest} is missing")
+            }
+            Err(Wrong::Corrupt(said)) => {
+                self.corrupt += 1;
                 said
             }
         };
         let (place, outcome) = at;
-        tally
-            .first
+        self.first
             .get_or_insert_with(|| format!("boundary {place}, {outcome:?}: {said}"));
+    }
+}
+
+/// What must be true of a state of recorded acts.
+struct Acts<'a> {
+    work: &'a Work,
+    done: &'a Done,
+}
+
+impl Acts<'_> {
+    fn judge(&self, state: State<'_>) -> Result<(), Wrong> {
+        let there = self
+            .there(state.folder, state.goes_on)
+            .map_err(Wrong::Corrupt)?;
+        if there < state.acknowledged {
+            return Err(Wrong::Lost(there));
+        }
+        match self.photo_missing(state.folder, there) {
+            Some(digest) => Err(Wrong::Photo(digest.to_string())),
+            None => Ok(()),
+        }
     }
 
     /// How many acts are there, all sound; now and then the tables are computed anew and the next

@@ -18,6 +18,7 @@ fn a_power_cut_at_any_boundary_loses_no_acknowledged_act() {
     let run = |order, each| Run {
         order,
         each,
+        from: 0,
         seed: 20,
     };
     let mut states = 0;

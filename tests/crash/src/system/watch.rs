@@ -57,9 +57,10 @@ thread_local! {
     static WATCH: RefCell<Option<Watch>> = const { RefCell::new(None) };
 }
 
-/// Watches a folder from this thread, which is empty unless only counts are wanted.
-pub fn watch(root: &Path, keeps: bool, plan: Option<Plan>) {
-    let watch = Watch {
+/// Watches a folder from this thread. What is there already is taken as lasting: where changes are
+/// kept, they begin with it; gives how many changes that are.
+pub fn watch(root: &Path, keeps: bool, plan: Option<Plan>) -> usize {
+    let mut watch = Watch {
         root: root.to_owned(),
         keeps,
         names: BTreeMap::new(),
@@ -69,7 +70,12 @@ pub fn watch(root: &Path, keeps: bool, plan: Option<Plan>) {
         cut: false,
         seen: Seen::default(),
     };
+    if keeps {
+        watch.settled(Path::new(""));
+    }
+    let settled = watch.seen.ops.len();
     WATCH.with_borrow_mut(|slot| *slot = Some(watch));
+    settled
 }
 
 /// Stops watching; gives what was seen since.
@@ -95,6 +101,31 @@ pub(super) fn with<T>(act: impl FnOnce(&mut Watch) -> T) -> Option<T> {
 }
 
 impl Watch {
+    /// Takes what is in a folder as lasting.
+    fn settled(&mut self, below: &Path) {
+        for entry in std::fs::read_dir(self.root.join(below))
+            .into_iter()
+            .flatten()
+            .flatten()
+        {
+            let path = below.join(entry.file_name());
+            if entry.path().is_dir() {
+                self.op(Op::Folder { path: path.clone() });
+                self.settled(&path);
+                continue;
+            }
+            self.files += 1;
+            let (file, at) = (FileId(self.files - 1), 0);
+            self.names.insert(path.clone(), file);
+            self.op(Op::Create { path, file });
+            let bytes: Arc<[u8]> = std::fs::read(entry.path()).unwrap_or_default().into();
+            self.op(Op::Write { file, at, bytes });
+            self.op(Op::Sync { file });
+        }
+        let path = below.to_owned();
+        self.op(Op::SyncFolder { path });
+    }
+
     /// The name below the root; `None` where a path lies elsewhere.
     pub(super) fn below(&self, path: &Path) -> Option<PathBuf> {
         path.strip_prefix(&self.root).ok().map(Path::to_owned)

@@ -1,0 +1,24 @@
+//! Power cuts during a backup, a restore, a recovery and the opening of an older store: what was
+//! there stays, or what was asked for is there, and nothing between.
+
+use baywalk_crash::deeds::Deed;
+use baywalk_crash::disk::Order;
+use baywalk_crash::states::Run;
+
+#[test]
+fn a_power_cut_during_a_deed_leaves_what_was_or_what_was_asked_for() {
+    for deed in Deed::ALL {
+        let done = deed.record();
+        for (order, each) in [(Order::Any, 2), (Order::Ordered, 4)] {
+            let (from, seed) = (0, 40);
+            let tally = done.every_state(Run {
+                order,
+                each,
+                from,
+                seed,
+            });
+            assert!(tally.is_sound(), "{deed:?}, {order:?}: {tally:?}");
+            assert!(tally.states > 20, "{deed:?}, {order:?}: {tally:?}");
+        }
+    }
+}
