@@ -145,7 +145,8 @@ impl Deeded {
         let known = self.before.contains(&end) || end == self.after;
         // A recovery or restore tells of itself, by a clock of its own: those entries are others.
         let tells = matches!(self.deed, Deed::Recover | Deed::Restore);
-        if !known && !(tells && runs_through(&logbook, &self.before)) {
+        let told = tells && runs_through(&logbook, &self.before);
+        if !known && !told {
             let found = logbook.digest().digest;
             return Err(corrupt(format!("the chain ends with {found}")));
         }
