@@ -8,11 +8,32 @@ use baywalk_screens::{Core, Problem, ProblemKind};
 use indicatif::{ProgressBar, ProgressStyle};
 use std::path::Path;
 
-/// Replays a script from a file.
-pub(super) fn file(core: &mut Core, path: &Path, rig: Option<RigId>) -> Result<RigId, Problem> {
+/// Replays a script from a file. As JSON, what is told of each act is one line.
+pub(super) fn file(
+    core: &mut Core,
+    path: &Path,
+    (rig, json): (Option<RigId>, bool),
+) -> Result<RigId, Problem> {
     let bytes = out::read(&core.words, path)?;
     let text = String::from_utf8_lossy(&bytes);
-    text_of(core, &text, path.parent().unwrap_or(Path::new("")), rig)
+    let folder = path.parent().unwrap_or(Path::new(""));
+    if json {
+        each(core, &text, folder, (rig, as_json))
+    } else {
+        text_of(core, &text, folder, rig)
+    }
+}
+
+/// What is printed of a step.
+type Print = fn(&Core, &Step<'_>) -> Vec<String>;
+
+/// What is told of a step, or why it was refused, as one line of JSON.
+fn as_json(_: &Core, step: &Step<'_>) -> Vec<String> {
+    let line = match &step.told {
+        Ok(told) => serde_json::to_string(told),
+        Err(problem) => serde_json::to_string(problem),
+    };
+    line.into_iter().collect()
 }
 
 /// Replays the text of a script; paths in it start from a folder.
@@ -22,6 +43,15 @@ pub(super) fn text_of(
     folder: &Path,
     rig: Option<RigId>,
 ) -> Result<RigId, Problem> {
+    each(core, text, folder, (rig, lines))
+}
+
+fn each(
+    core: &mut Core,
+    text: &str,
+    folder: &Path,
+    (rig, print): (Option<RigId>, Print),
+) -> Result<RigId, Problem> {
     let script = Script::read(text, folder).map_err(|(line, fault)| {
         let what = words(&core.words, &fault);
         let args = [("line", line.into()), ("what", what.into())];
@@ -30,7 +60,7 @@ pub(super) fn text_of(
     let bar = bar(script.len());
     let rig = run(core, &script, rig, |core, step| {
         bar.inc(1);
-        for line in lines(core, step) {
+        for line in print(core, step) {
             bar.suspend(|| out::line(&line));
         }
     });

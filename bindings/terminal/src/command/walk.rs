@@ -12,7 +12,7 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
             true => None,
             false => rig_of(core, matches).ok(),
         };
-        replay::file(core, path, rig)?;
+        replay::file(core, path, (rig, matches.get_flag("json")))?;
         return Ok(());
     }
     for arrived in photo::arrived(core)? {

@@ -14,6 +14,15 @@ fn with_acts(acts: usize) -> Shell {
     shell
 }
 
+/// Writes over a page in the middle of the database.
+pub(super) fn spoil(shell: &Shell) {
+    let path = shell.store().join("baywalk.db");
+    let mut bytes = std::fs::read(&path).unwrap();
+    let middle = bytes.len() / 2;
+    bytes[middle..middle + 4096].fill(0x55);
+    std::fs::write(&path, bytes).unwrap();
+}
+
 fn text(path: &std::path::Path) -> &str {
     path.to_str().unwrap()
 }
@@ -98,11 +107,7 @@ fn a_damaged_logbook_is_recovered_and_a_whole_one_left_alone() {
     assert!(shell.fails(&["recover"], 3).contains("Nothing is damaged"));
     let to = shell.path("part.zip");
     shell.ok(&["backup", text(&to)]);
-    let path = shell.store().join("baywalk.db");
-    let mut bytes = std::fs::read(&path).unwrap();
-    let middle = bytes.len() / 2;
-    bytes[middle..middle + 4096].fill(0x55);
-    std::fs::write(&path, bytes).unwrap();
+    spoil(&shell);
     let told = shell.ok(&["recover", "--backup", text(&to)]);
     assert!(
         told.contains("No entry is missing") && told.contains("kept in"),

@@ -11,6 +11,7 @@ mod by_hand;
 mod calc;
 mod cut_off;
 mod kept_safe;
+mod kills;
 mod listings;
 mod photos;
 mod prompts;
