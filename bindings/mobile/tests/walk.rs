@@ -185,3 +185,34 @@ fn the_exact_card_is_there_after_the_process_is_gone() {
         (after.point, after.seq, after.title)
     );
 }
+
+#[test]
+fn ten_threads_on_one_logbook_lose_no_act_and_end() {
+    let phone = phone();
+    let before = phone.card().card.seq;
+    let recorded: u64 = std::thread::scope(|scope| {
+        let work = || {
+            let mut recorded = 0;
+            for _ in 0..20 {
+                let view = phone.card();
+                let Some(key) = view.card.keys.first() else {
+                    continue;
+                };
+                let tap = press(&view, &key.code);
+                // A refusal, as of a reading that does not fit the next card, changes nothing.
+                if let Ok(pressed) = phone.core.press(&phone.rig, tap, ROOM) {
+                    recorded += u64::from(pressed.how == How::Recorded);
+                }
+            }
+            recorded
+        };
+        let threads: Vec<_> = (0..10).map(|_| scope.spawn(work)).collect();
+        threads
+            .into_iter()
+            .map(|thread| thread.join().unwrap())
+            .sum()
+    });
+    assert!(recorded >= 5, "{recorded}");
+    assert_eq!(phone.card().card.seq, before + recorded);
+    assert!(phone.core.verify().unwrap().whole);
+}

@@ -17,6 +17,7 @@ mod photos;
 mod prompts;
 mod replay;
 mod second_look;
+mod together;
 
 use std::io::Write;
 use std::path::{Path, PathBuf};
