@@ -1,14 +1,18 @@
 //! What is done to a store besides acts: a backup, a restore, a recovery, the opening of an older
 //! store. Each is recorded on top of what is lasting, and cut short at every boundary.
 
-use crate::states::{Run, State, Tally, Wrong, judge_all};
-use crate::system::{Op, mark, unwatch, watch};
+use crate::faults;
+use crate::states::{Run, State, Tally, Wrong, fast, judge_all};
+use crate::system::{Fault, Op, Plan, mark, unwatch, watch};
+use crate::words::is_whole;
 use crate::work::{STORE, Work, open};
 use baywalk_logbook::backup::{self, Go, check};
 use baywalk_logbook::ledger::Digest;
 use baywalk_logbook::recover::{self, recover};
 use baywalk_logbook::store::{DATABASE, PHOTOS};
 use baywalk_logbook::{Logbook, SystemClock};
+use baywalk_screens::{self as screens, Core};
+use baywalk_words::Words;
 use std::collections::BTreeSet;
 use std::fs::OpenOptions;
 use std::os::unix::fs::FileExt;
@@ -97,11 +101,19 @@ impl Deed {
     }
 
     fn perform(self, root: &Path) {
+        self.attempt(root).unwrap();
+    }
+
+    /// Does it; gives what a person is told where it can't be done.
+    fn attempt(self, root: &Path) -> Result<(), String> {
         let (store, backup) = (root.join(STORE), root.join(BACKUP));
-        let clock = || Box::new(SystemClock::new());
-        match self {
-            Self::BackUp => back_up(&store, &backup),
-            Self::Migrate => drop(open(&store).unwrap()),
+        let words = Words::for_locales(&["en"]);
+        let on = &mut |_: backup::Progress| Go::On;
+        let done = match self {
+            Self::BackUp => Core::open(&store, words).and_then(|mut core| {
+                screens::backup::write(&mut core, &backup, None, on).map(|_| ())
+            }),
+            Self::Migrate => Core::open(&store, words).map(|_| ()),
             Self::Restore => {
                 let wish = backup::Wish {
                     folder: &store,
@@ -109,13 +121,44 @@ impl Deed {
                     passphrase: None,
                     replace: true,
                 };
-                drop(backup::restore(&wish, clock(), &mut |_| Go::On).unwrap());
+                screens::restore::restore(&words, &wish, on).map(|_| ())
             }
             Self::Recover => {
                 let wish = recovery(&store, &backup);
-                drop(recover(&wish, clock(), &mut |_| Go::On).unwrap());
+                screens::recover::recover(&words, &wish, on).map(|_| ())
+            }
+        };
+        done.map_err(|problem| problem.sentence)
+    }
+
+    /// Fails calls of the system in turn while it is done, each so-manieth of them, in each way.
+    /// What was there must stand, or what was asked for; and it can be done once the fault is gone.
+    #[must_use]
+    pub fn every_fault(self, each: usize) -> faults::Tally {
+        let done = self.record();
+        let before = tempfile::tempdir_in(fast()).unwrap();
+        let _ends = self.prepare(before.path());
+        let calls = {
+            let root = tempfile::tempdir_in(fast()).unwrap();
+            copy(before.path(), root.path());
+            let _settled = watch(root.path(), false, None);
+            self.perform(root.path());
+            unwatch().counts.calls
+        };
+        let mut tally = faults::Tally {
+            places: calls,
+            ..faults::Tally::default()
+        };
+        for at in (1..=calls).step_by(each) {
+            for fault in Fault::ALL {
+                let root = tempfile::tempdir_in(fast()).unwrap();
+                copy(before.path(), root.path());
+                let run = faults::caught(|| done.under_fault(root.path(), Plan { at, fault }));
+                let _seen = unwatch();
+                tally.add(run, &format!("{self:?}, call {at}, {fault:?}"));
             }
         }
+        tally
     }
 }
 
@@ -125,6 +168,36 @@ impl Deeded {
     pub fn every_state(&self, run: Run) -> Tally {
         let from = self.settled;
         judge_all(&|state| self.judge(state), &self.ops, Run { from, ..run })
+    }
+
+    fn under_fault(&self, root: &Path, plan: Plan) -> Result<u64, faults::Wrong> {
+        let _settled = watch(root, false, Some(plan));
+        let first = self.deed.attempt(root);
+        let _seen = unwatch();
+        let state = |acknowledged| State {
+            folder: root,
+            acknowledged,
+            goes_on: false,
+        };
+        let lost = |wrong: Wrong| faults::Wrong::Lost(format!("{wrong:?}"));
+        let Err(said) = first else {
+            self.judge(state(1)).map_err(lost)?;
+            return Ok(0);
+        };
+        if !is_whole(&said) {
+            return Err(faults::Wrong::Stuck(format!("no sentence: {said}")));
+        }
+        self.judge(state(0)).map_err(lost)?;
+        if self.deed == Deed::BackUp {
+            let _whole_already = std::fs::remove_file(root.join(BACKUP));
+        }
+        // A recovery may have come to its end: then there is nothing more to recover.
+        if self.deed != Deed::Recover {
+            self.deed.attempt(root).map_err(faults::Wrong::Stuck)?;
+        }
+        self.judge(state(usize::from(self.deed != Deed::Recover)))
+            .map_err(lost)?;
+        Ok(1)
     }
 
     fn judge(&self, state: State<'_>) -> Result<(), Wrong> {
