@@ -4,7 +4,6 @@
 
 #![expect(
     clippy::unwrap_used,
-    clippy::panic,
     reason = "a test that can't go on stops with the reason"
 )]
 
