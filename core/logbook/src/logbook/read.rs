@@ -152,7 +152,17 @@ impl Logbook {
         self.progress.head
     }
 
-    /// Verifies the file and hashes every stored entry again.
+    /// Verifies the chain alone: every stored entry is hashed again, behind the one before it. That
+    /// the file is whole and that each entry can be read is for [`verify`](Self::verify) to tell.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn verify_chain(&self) -> Read<Verified> {
+        ledger::chain(self.store.conn(), self.progress.head.seq)
+    }
+
+    /// Verifies the file, the chain as [`verify_chain`](Self::verify_chain) does, and that every
+    /// entry can be read and says what its columns say.
     ///
     /// # Errors
     /// [`StoreFault`] where the file itself is damaged or can't be read.

@@ -139,8 +139,8 @@ impl Logbook {
         for body in whole {
             let seq = head.seq.saturating_add(1);
             let damaged = |fault| StoreFault::Damaged(Damage::Entry { seq, fault });
-            let shape = ledger::shape(body).map_err(damaged)?;
-            head = ledger::put(&tx, head, &shape, body)?;
+            let (version, numbered) = ledger::versioned(body).map_err(damaged)?;
+            head = ledger::put(&tx, head, (version, &numbered.entry), body)?;
         }
         for entry in std::iter::once(&telling).chain(rest) {
             head = ledger::append(&tx, head, entry)?;
