@@ -73,7 +73,10 @@ fn main() {
     println!("checked to each entry       {checked:.3} s");
     println!("  ÷ sha256sum               {:.2}", checked / summed);
     println!("chain of the open logbook   {:.3} s", median(|r| r.chain));
-    println!("whole of it verified        {:.3} s", median(|r| r.verified));
+    println!(
+        "whole of it verified        {:.3} s",
+        median(|r| r.verified)
+    );
 }
 
 fn round(logbook: &Logbook, folder: &Path) -> Round {

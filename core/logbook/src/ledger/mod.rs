@@ -21,6 +21,6 @@ pub use verify::{Misfit, MisfitWhy, Verified};
 
 pub(crate) use append::{append, put};
 pub(crate) use read::{
-    behind, by_id, each, each_stored, head, of_kind, of_walk, origins, photos, versioned,
+    by_id, each, each_stored, head, of_kind, of_walk, origins, photos, versioned,
 };
 pub(crate) use verify::{chain, verify};

@@ -179,15 +179,6 @@ pub(crate) fn of_kind(conn: &Connection, kind: &str) -> Result<Vec<Numbered>, St
     .collect()
 }
 
-/// How many entries, and how many ends of walks, stand behind an entry; what the logbook tells of
-/// itself is not counted.
-pub(crate) fn behind(conn: &Connection, seq: u64) -> Result<(u64, u64), StoreFault> {
-    let counts = conn
-        .prepare_cached(include_str!("sql/behind.sql"))?
-        .query_row([seq], |row| Ok((row.get(0)?, row.get(1)?)))?;
-    Ok(counts)
-}
-
 fn short(seq: u64) -> StoreFault {
     let fault = EntryFault::Form("its digest has not 32 bytes".to_owned());
     StoreFault::Damaged(Damage::Entry { seq, fault })
