@@ -46,10 +46,10 @@ pub(crate) struct Next {
 }
 
 impl Next {
-    pub(crate) fn of(core: &Core, glance: &RigGlance) -> Self {
+    pub(crate) fn of(core: &Core, glance: &RigGlance, today: NaiveDate) -> Self {
         let rule = &glance.rig.rule;
         let last = glance.last_walk.map(|day| (day, noted(glance, day)));
-        let due = next_due(rule, last, &glance.odometer, core.logbook.now().date());
+        let due = next_due(rule, last, &glance.odometer, today);
         let at = due.at_in(rule);
         let words = core.words.due(due.on, due.reason, at.as_ref());
         Self { due, words }
@@ -71,7 +71,7 @@ pub(crate) fn told(
     glance: &RigGlance,
     waiting: &[Code],
 ) -> Result<DueScreen, Problem> {
-    let next = Next::of(core, glance);
+    let next = Next::of(core, glance, core.logbook.now().date());
     let second_look = glance
         .last_end
         .filter(|_| !waiting.is_empty())

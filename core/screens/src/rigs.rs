@@ -5,6 +5,7 @@ use crate::{Core, Problem};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::Rig;
 use baywalk_logbook::RigGlance;
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// The rigs in the logbook.
@@ -38,14 +39,18 @@ pub struct RigLine {
 pub fn rigs(core: &Core) -> Result<RigsScreen, Problem> {
     let glances = core.logbook.glances()?;
     let empty = glances.is_empty().then(|| core.words.say("rigs-empty"));
-    let rigs = glances.iter().map(|glance| line(core, glance)).collect();
+    let today = core.logbook.now().date();
+    let rigs = glances
+        .iter()
+        .map(|glance| line(core, glance, today))
+        .collect();
     Ok(RigsScreen { rigs, empty })
 }
 
-fn line(core: &Core, glance: &RigGlance) -> RigLine {
+fn line(core: &Core, glance: &RigGlance, today: NaiveDate) -> RigLine {
     let due = match glance.walk {
         Some(_) => core.words.say("rigs-walk-open"),
-        None => Next::of(core, glance).words,
+        None => Next::of(core, glance, today).words,
     };
     RigLine {
         id: glance.rig.id.to_string(),
