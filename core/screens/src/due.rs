@@ -2,8 +2,12 @@
 
 use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::due::{due as next_due, settle};
+use baywalk_domain::due::{Due, due as next_due, settle};
 use baywalk_domain::ids::RigId;
+use baywalk_domain::rig::Code;
+use baywalk_domain::units::{DistanceUnit, Stated};
+use baywalk_logbook::RigGlance;
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// When the next walk is due.
@@ -36,62 +40,72 @@ pub struct SecondLook {
     pub words: String,
 }
 
+/// The next walk of a rig.
+pub(crate) struct Next {
+    pub(crate) due: Due,
+    /// The day and the reason in words.
+    pub(crate) words: String,
+}
+
+impl Next {
+    pub(crate) fn of(core: &Core, glance: &RigGlance, today: NaiveDate) -> Self {
+        let rule = &glance.rig.rule;
+        let last = glance.last_walk.map(|day| (day, noted(glance, day)));
+        let due = next_due(rule, last, &glance.odometer, today);
+        let at = due.at_in(rule);
+        let words = core.words.due(due.on, due.reason, at.as_ref());
+        Self { due, words }
+    }
+}
+
 /// When the next walk of a rig is due.
 ///
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn due(core: &Core, rig: RigId) -> Result<DueScreen, Problem> {
-    let log = &core.logbook;
-    let book = log.book(rig)?;
-    let notes = log.odometer(rig)?;
-    let last = log.last_walk(rig)?;
-    let noted = |day| {
-        let up_to = notes.iter().filter(|note| note.on <= day);
-        up_to.max_by_key(|note| note.on).map(|note| &note.reading)
-    };
-    let today = log.now().date();
-    let next = next_due(
-        &book.rig.rule,
-        last.map(|day| (day, noted(day))),
-        &notes,
-        today,
-    );
-    let at = next.at_in(&book.rig.rule);
-    let unsettled = log.unsettled(rig)?;
-    let second_look = last_of(core, rig)?
-        .filter(|_| !unsettled.is_empty())
-        .map(|day| {
-            let settle = settle(day, noted(day));
-            let points: Vec<String> = unsettled
-                .iter()
-                .filter_map(|id| book.point(*id))
-                .map(|point| point.code.to_string())
-                .collect();
-            SecondLook {
-                on: settle.on.to_string(),
-                words: core.words.fill(
-                    "due-second-look",
-                    &[
-                        ("date", core.words.date(settle.on).into()),
-                        ("points", points.join(", ").into()),
-                    ],
-                ),
-                points,
-            }
-        });
+    let outline = core.logbook.outline(rig)?;
+    told(core, &core.logbook.glance(rig)?, &outline.second_look)
+}
+
+/// When the next walk of a rig is due, beside the points that wait for their second look.
+pub(crate) fn told(
+    core: &Core,
+    glance: &RigGlance,
+    waiting: &[Code],
+) -> Result<DueScreen, Problem> {
+    let next = Next::of(core, glance, core.logbook.now().date());
+    let second_look = glance
+        .last_end
+        .filter(|_| !waiting.is_empty())
+        .map(|day| second_look(core, glance, day, waiting));
     Ok(DueScreen {
-        rig: book.rig.name.clone(),
-        on: next.on.to_string(),
-        reason: next.reason.code().to_owned(),
-        words: core.words.due(next.on, next.reason, at.as_ref()),
+        rig: glance.rig.name.clone(),
+        on: next.due.on.to_string(),
+        reason: next.due.reason.code().to_owned(),
+        words: next.words,
         second_look,
         backup: crate::backup::reminder(core)?,
     })
 }
 
-/// The day of the last walk of any scope that ended.
-fn last_of(core: &Core, rig: RigId) -> Result<Option<chrono::NaiveDate>, Problem> {
-    let walks = core.logbook.walks(rig)?;
-    let ended = walks.iter().filter_map(|walk| walk.ended.as_ref());
-    Ok(ended.map(|(at, _)| at.date()).max())
+fn second_look(core: &Core, glance: &RigGlance, ended: NaiveDate, waiting: &[Code]) -> SecondLook {
+    let settle = settle(ended, noted(glance, ended));
+    let points: Vec<String> = waiting.iter().map(ToString::to_string).collect();
+    SecondLook {
+        on: settle.on.to_string(),
+        words: core.words.fill(
+            "due-second-look",
+            &[
+                ("date", core.words.date(settle.on).into()),
+                ("points", points.join(", ").into()),
+            ],
+        ),
+        points,
+    }
+}
+
+/// The odometer as it was last noted up to a day.
+fn noted(glance: &RigGlance, day: NaiveDate) -> Option<&Stated<DistanceUnit>> {
+    let up_to = glance.odometer.iter().filter(|note| note.on <= day);
+    up_to.max_by_key(|note| note.on).map(|note| &note.reading)
 }

@@ -1,14 +1,14 @@
 //! One rig: its strip of bays, what is done, what moved, when it is due.
 
 use crate::card::Line;
-use crate::due::{DueScreen, due};
+use crate::due::{DueScreen, told};
 use crate::here::Here;
 use crate::named::{GradeCount, Named, count};
 use crate::{Core, Problem};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::ids::RigId;
-use baywalk_domain::rig::{Bay, Book};
-use baywalk_domain::walk::{BayStage, Grade, Summary, WalkState, summary};
+use baywalk_domain::ids::{BayId, RigId};
+use baywalk_domain::walk::{BayStage, Grade, PointRecord, Summary, summary};
+use baywalk_logbook::{OutlineBay, RigOutline};
 use serde::Serialize;
 
 /// One rig.
@@ -50,7 +50,7 @@ pub struct StripBay {
     /// Where it stands in the walk.
     pub stage: Named,
     /// How many points it has.
-    pub total: u32,
+    pub total: u64,
     /// How many are done.
     pub done: u32,
     /// How many of each grade.
@@ -62,48 +62,41 @@ pub struct StripBay {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn rig(core: &Core, id: RigId) -> Result<RigScreen, Problem> {
-    let book = core.logbook.book(id)?;
-    let open = core.logbook.open_walk(id)?;
-    let line = match &open {
-        Some(_) => Some(Here::read(core, id)?.line()),
+    let glance = core.logbook.glance(id)?;
+    let outline = core.logbook.outline(id)?;
+    // The book is read only for a walk that is open: it is the larger, the more points there are.
+    let here = match glance.walk {
+        Some(_) => Some(Here::read(core, id)?),
         None => None,
     };
-    let sum = open.as_ref().map(|walk| summary(walk, &book));
-    let findings = core
-        .logbook
-        .findings(id)?
-        .iter()
-        .filter(|finding| finding.is_open())
-        .count();
+    let sum = here.as_ref().map(|here| summary(&here.walk, &here.book));
+    let bays = outline.bays.iter();
     Ok(RigScreen {
         id: id.to_string(),
-        name: book.rig.name.clone(),
-        what: crate::rigs::what(core, &book),
-        line,
-        bays: book
-            .bays_in_order()
-            .into_iter()
-            .map(|bay| strip_bay(core, &book, bay, open.as_ref()))
+        name: glance.rig.name.clone(),
+        what: crate::rigs::what(core, &glance.rig),
+        line: here.as_ref().map(Here::line),
+        bays: bays
+            .map(|bay| strip_bay(core, bay, here.as_ref()))
             .collect(),
-        points: points(core, &book, sum.as_ref()),
+        points: points(core, &outline, sum.as_ref()),
         moved: sum.map(|sum| moved(core, &sum)).unwrap_or_default(),
-        due: due(core, id)?,
+        due: told(core, &glance, &outline.second_look)?,
         findings: core
             .words
-            .fill("rig-findings", &[("count", findings.into())]),
+            .fill("rig-findings", &[("count", glance.open_findings.into())]),
     })
 }
 
-fn points(core: &Core, book: &Book, sum: Option<&Summary>) -> String {
+fn points(core: &Core, outline: &RigOutline, sum: Option<&Summary>) -> String {
     match sum {
         Some(sum) => core.words.fill(
             "rig-points-done",
             &[("done", sum.done.into()), ("total", sum.total.into())],
         ),
-        None => {
-            let total = book.points.iter().filter(|point| !point.retired).count();
-            core.words.fill("rig-points", &[("total", total.into())])
-        }
+        None => core
+            .words
+            .fill("rig-points", &[("total", outline.points.into())]),
     }
 }
 
@@ -120,36 +113,32 @@ pub(crate) fn moved(core: &Core, sum: &Summary) -> String {
     )
 }
 
-fn strip_bay(core: &Core, book: &Book, bay: &Bay, walk: Option<&WalkState>) -> StripBay {
-    let points = book.points_of(bay.id);
-    let records = |walk: &WalkState| -> Vec<_> {
-        points
-            .iter()
-            .filter_map(|point| walk.point(point.id).cloned())
-            .collect()
+fn strip_bay(core: &Core, outline: &OutlineBay, here: Option<&Here<'_>>) -> StripBay {
+    let bay = &outline.bay;
+    let records = here.map(|here| records(here, bay.id)).unwrap_or_default();
+    let of_grade = |grade: Grade| {
+        let found = records.iter().filter_map(|record| record.found.as_ref());
+        found.filter(|found| found.found.grade() == grade).count()
     };
-    let records = walk.map(records).unwrap_or_default();
-    let grades = Grade::ALL
-        .iter()
-        .map(|grade| {
-            let of_grade = |record: &&baywalk_domain::walk::PointRecord| {
-                record
-                    .found
-                    .as_ref()
-                    .is_some_and(|found| found.found.grade() == *grade)
-            };
-            GradeCount::of(&core.words, *grade, records.iter().filter(of_grade).count())
-        })
-        .collect();
-    let stage = walk.map_or(BayStage::Shut, |walk| walk.stage(bay.id));
+    let stage = here.map_or(BayStage::Shut, |here| here.walk.stage(bay.id));
     StripBay {
         code: bay.code.to_string(),
         name: bay.name.clone(),
         side: Named::of(&core.words, bay.side),
         station: bay.station.thousandths(),
         stage: Named::of(&core.words, stage),
-        total: count(points.len()),
+        total: outline.points,
         done: count(records.iter().filter(|record| record.is_done()).count()),
-        grades,
+        grades: Grade::ALL
+            .iter()
+            .map(|grade| GradeCount::of(&core.words, *grade, of_grade(*grade)))
+            .collect(),
     }
+}
+
+/// What the open walk knows of the points of a bay.
+fn records<'a>(here: &'a Here<'_>, bay: BayId) -> Vec<&'a PointRecord> {
+    let points = here.book.points_of(bay);
+    let records = points.iter().filter_map(|point| here.walk.point(point.id));
+    records.collect()
 }

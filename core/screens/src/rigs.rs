@@ -1,8 +1,11 @@
 //! The rigs in the logbook.
 
-use crate::named::count;
+use crate::due::Next;
 use crate::{Core, Problem};
 use baywalk_domain::ids::RigId;
+use baywalk_domain::rig::Rig;
+use baywalk_logbook::RigGlance;
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// The rigs in the logbook.
@@ -28,7 +31,7 @@ pub struct RigLine {
     /// When the next walk is due, or that a walk is open.
     pub due: String,
     /// How many findings wait.
-    pub open_findings: u32,
+    pub open_findings: u64,
 }
 
 /// The rigs in the logbook.
@@ -36,36 +39,36 @@ pub struct RigLine {
 /// # Errors
 /// [`Problem`] where the logbook can't be read.
 pub fn rigs(core: &Core) -> Result<RigsScreen, Problem> {
-    let mut rigs = Vec::new();
-    for id in core.logbook.rigs()? {
-        rigs.push(line(core, id)?);
-    }
-    let empty = rigs.is_empty().then(|| core.words.say("rigs-empty"));
+    let glances = core.logbook.glances()?;
+    let empty = glances.is_empty().then(|| core.words.say("rigs-empty"));
+    let today = core.logbook.now().date();
+    let rigs = glances
+        .iter()
+        .map(|glance| line(core, glance, today))
+        .collect();
     Ok(RigsScreen { rigs, empty })
 }
 
-fn line(core: &Core, id: RigId) -> Result<RigLine, Problem> {
-    let book = core.logbook.book(id)?;
-    let due = match core.logbook.open_walk(id)? {
+fn line(core: &Core, glance: &RigGlance, today: NaiveDate) -> RigLine {
+    let due = match glance.walk {
         Some(_) => core.words.say("rigs-walk-open"),
-        None => crate::due::due(core, id)?.words,
+        None => Next::of(core, glance, today).words,
     };
-    let findings = core.logbook.findings(id)?;
-    Ok(RigLine {
-        id: id.to_string(),
-        name: book.rig.name.clone(),
-        what: what(core, &book),
+    RigLine {
+        id: glance.rig.id.to_string(),
+        name: glance.rig.name.clone(),
+        what: what(core, &glance.rig),
         due,
-        open_findings: count(findings.iter().filter(|finding| finding.is_open()).count()),
-    })
+        open_findings: glance.open_findings,
+    }
 }
 
 /// Kind and service of a rig.
-pub(crate) fn what(core: &Core, book: &baywalk_domain::rig::Book) -> String {
+pub(crate) fn what(core: &Core, rig: &Rig) -> String {
     format!(
         "{}, {}",
-        core.words.code(book.rig.kind),
-        core.words.code(book.rig.service)
+        core.words.code(rig.kind),
+        core.words.code(rig.service)
     )
 }
 
@@ -75,15 +78,15 @@ impl Core {
     /// # Errors
     /// [`Problem`] where there is none such, or several and none was named.
     pub fn find_rig(&self, named: Option<&str>) -> Result<RigId, Problem> {
-        let rigs = self.logbook.rigs()?;
+        let meant = |rig: &Rig| {
+            named.is_none_or(|name| {
+                rig.name.to_lowercase() == name.trim().to_lowercase() || rig.id.to_string() == name
+            })
+        };
         let mut found = Vec::new();
-        for id in &rigs {
-            let book = self.logbook.book(*id)?;
-            let meant = named.is_none_or(|name| {
-                book.rig.name.to_lowercase() == name.trim().to_lowercase() || id.to_string() == name
-            });
-            if meant {
-                found.push(*id);
+        for glance in self.logbook.glances()? {
+            if meant(&glance.rig) {
+                found.push(glance.rig.id);
             }
         }
         match (found.as_slice(), named) {

@@ -1,8 +1,7 @@
 //! Appending an entry.
 
-use super::read::said;
-use super::{EntryFault, Head, current};
-use crate::store::{Damage, StoreFault};
+use super::{Head, current};
+use crate::store::StoreFault;
 use crate::stored;
 use baywalk_domain::walk::Entry;
 use rusqlite::{Connection, params};
@@ -16,30 +15,27 @@ pub(crate) fn append(tx: &Connection, head: Head, entry: &Entry) -> Result<Head,
     let shape = stored::Entry::of(seq, version, entry);
     let body = serde_json_canonicalizer::to_string(&shape)
         .map_err(|error| unexpected(error.to_string()))?;
-    put(tx, head, &shape, &body)
+    put(tx, head, (version, entry), &body)
 }
 
-/// Puts stored bytes behind the head as they are; `shape` is what they were read as.
+/// Puts stored bytes behind the head as they are; `read` is what they were read as, with the version
+/// in which they are stored.
 pub(crate) fn put(
     tx: &Connection,
     head: Head,
-    shape: &stored::Entry,
+    read: (u32, &Entry),
     body: &str,
 ) -> Result<Head, StoreFault> {
     let next = head.then(body.as_bytes());
-    let unread = |fault: EntryFault| {
-        let seq = next.seq;
-        StoreFault::Damaged(Damage::Entry { seq, fault })
-    };
-    let walk = shape.walk.clone().map(said).transpose().map_err(unread)?;
+    let (version, entry) = read;
     tx.prepare_cached(include_str!("sql/append.sql"))?
         .execute(params![
             next.seq,
-            said(shape.id.clone()).map_err(unread)?,
-            said(shape.rig.clone()).map_err(unread)?,
-            walk,
-            shape.kind,
-            shape.version,
+            entry.id.to_string(),
+            entry.rig.to_string(),
+            entry.walk.map(|walk| walk.to_string()),
+            entry.act.kind(),
+            version,
             body,
             next.digest.bytes().as_slice(),
         ])?;

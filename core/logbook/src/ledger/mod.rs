@@ -5,6 +5,7 @@
 //! who has the file and computes it anew.
 
 mod append;
+mod batches;
 mod digest;
 mod fault;
 mod kinds;
@@ -20,6 +21,6 @@ pub use verify::{Misfit, MisfitWhy, Verified};
 
 pub(crate) use append::{append, put};
 pub(crate) use read::{
-    behind, by_id, each, each_stored, head, of_kind, of_walk, origins, photos, shape,
+    by_id, each, each_stored, head, of_kind, of_walk, origins, photos, versioned,
 };
-pub(crate) use verify::verify;
+pub(crate) use verify::{chain, verify};

@@ -2,7 +2,7 @@
 
 use super::{Digest, EntryFault, Head, current, upcast};
 use crate::store::{Damage, Newer, StoreFault};
-use crate::stored::{self, Shape, Text, Texted};
+use crate::stored;
 use baywalk_domain::ids::{ActId, WalkId};
 use baywalk_domain::walk::{Act, Entry};
 use rusqlite::{Connection, OptionalExtension, Row};
@@ -28,22 +28,34 @@ pub struct Numbered {
 /// assert!(faulty.is_err());
 /// ```
 pub fn read(text: &str) -> Result<Numbered, EntryFault> {
+    versioned(text).map(|(_, numbered)| numbered)
+}
+
+/// Reads an entry; gives the version in which it is stored, too.
+pub(crate) fn versioned(text: &str) -> Result<(u32, Numbered), EntryFault> {
     let shape = shape(text)?;
-    let (seq, said) = (shape.seq, shape.kind.clone());
+    let (seq, version, said) = (shape.seq, shape.version, shape.kind.clone());
     let entry = shape.domain()?;
     let found = entry.act.kind();
     if found == said {
-        Ok(Numbered { seq, entry })
+        Ok((version, Numbered { seq, entry }))
     } else {
-        Err(EntryFault::Kind {
-            said,
-            found: found.to_owned(),
-        })
+        let found = found.to_owned();
+        Err(EntryFault::Kind { said, found })
     }
 }
 
-/// The stored shape of an entry, its body in the current form.
-pub(crate) fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
+/// The stored shape of an entry, its body in the current form. One that is stored in the current
+/// version, as nearly all are, is read at once; others, and those with a fault, are taken apart.
+fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
+    match serde_json::from_str::<stored::Entry>(text) {
+        Ok(shape) if current(&shape.kind) == Some(shape.version) => Ok(shape),
+        _ => brought_up(text),
+    }
+}
+
+/// The stored shape of an entry of any version, its body brought to the current form.
+fn brought_up(text: &str) -> Result<stored::Entry, EntryFault> {
     let form = |error: serde_json::Error| EntryFault::Form(error.to_string());
     let mut value: Value = serde_json::from_str(text).map_err(form)?;
     let kind = value.get("kind").and_then(Value::as_str).unwrap_or("");
@@ -66,11 +78,6 @@ pub(crate) fn shape(text: &str) -> Result<stored::Entry, EntryFault> {
         *body = upcast::upcast(&kind, found, known, body.take()).ok_or_else(missing)?;
     }
     serde_json::from_value(value).map_err(form)
-}
-
-/// A value of one text as it is written in a column.
-pub(super) fn said<T: Texted>(text: Text<T>) -> Result<String, EntryFault> {
-    Ok(text.domain()?.write())
 }
 
 /// The newest entry's number and digest.
@@ -170,15 +177,6 @@ pub(crate) fn of_kind(conn: &Connection, kind: &str) -> Result<Vec<Numbered>, St
             .and_then(|(n, t)| entry(n, &t))
     })
     .collect()
-}
-
-/// How many entries, and how many ends of walks, stand behind an entry; what the logbook tells of
-/// itself is not counted.
-pub(crate) fn behind(conn: &Connection, seq: u64) -> Result<(u64, u64), StoreFault> {
-    let counts = conn
-        .prepare_cached(include_str!("sql/behind.sql"))?
-        .query_row([seq], |row| Ok((row.get(0)?, row.get(1)?)))?;
-    Ok(counts)
 }
 
 fn short(seq: u64) -> StoreFault {

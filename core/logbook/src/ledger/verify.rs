@@ -1,11 +1,10 @@
-//! Verifying the chain: the stored bytes of every entry are hashed again.
+//! Verifying the ledger: that each entry hangs on the one before it, and that each can be read.
 
-use super::read::said;
-use super::{Digest, EntryFault, Head, read};
+use super::{Digest, EntryFault, Head, batches, read};
 use crate::store::StoreFault;
 use rusqlite::{Connection, Row};
 
-/// How far the chain is sound.
+/// How far the ledger is sound.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Verified {
     /// How many entries fit, from the first on.
@@ -53,54 +52,66 @@ pub enum MisfitWhy {
 }
 
 /// One row as it is stored.
-struct Stored {
-    seq: i64,
-    columns: [Option<String>; 4],
-    version: i64,
+pub(super) struct Stored {
+    pub(super) seq: i64,
     body: Vec<u8>,
-    digest: Vec<u8>,
+    pub(super) digest: Option<Digest>,
+    columns: Option<Columns>,
 }
 
-/// Verifies the chain from its start. `known` is the head that the computed tables had reached.
+/// The columns that repeat parts of the entry.
+struct Columns {
+    texts: [Option<String>; 4],
+    version: i64,
+}
+
+/// Verifies that each entry hangs on the one before it: numbers and digests over the stored bytes.
+/// `known` is the head that the computed tables had reached.
+pub(crate) fn chain(conn: &Connection, known: u64) -> Result<Verified, StoreFault> {
+    let sql = include_str!("sql/stored.sql");
+    through(conn, sql, |row| link(row, None), known)
+}
+
+/// Verifies the chain, that each entry can be read, and that its columns say what it says.
 pub(crate) fn verify(conn: &Connection, known: u64) -> Result<Verified, StoreFault> {
-    let mut statement = conn.prepare(include_str!("sql/verify.sql"))?;
+    let sql = include_str!("sql/verify.sql");
+    let whole = |row: &Row<'_>| {
+        let texts = [row.get(3)?, row.get(4)?, row.get(5)?, row.get(6)?];
+        let version = row.get(7)?;
+        link(row, Some(Columns { texts, version }))
+    };
+    through(conn, sql, whole, known)
+}
+
+/// Goes through all rows from the start.
+fn through(
+    conn: &Connection,
+    sql: &str,
+    stored: impl Fn(&Row<'_>) -> rusqlite::Result<Stored>,
+    known: u64,
+) -> Result<Verified, StoreFault> {
+    let mut statement = conn.prepare(sql)?;
     let mut rows = statement.query([])?;
-    let mut sound = Head::START;
-    while let Some(row) = rows.next()? {
-        match fits(sound, &stored(row)?) {
-            Ok(next) => sound = next,
-            Err(why) => return Ok(broken(sound, why)),
-        }
-    }
-    if known > sound.seq {
-        return Ok(broken(sound, MisfitWhy::Gone { until: known }));
-    }
+    let next = || rows.next()?.map(&stored).transpose();
+    let (sound, why) = batches::judge(next, fits)?;
+    let gone = || (known > sound.seq).then_some(MisfitWhy::Gone { until: known });
+    let seq = sound.seq.saturating_add(1);
     Ok(Verified {
         entries: sound.seq,
         digest: sound.digest,
-        broken: None,
+        broken: why.or_else(gone).map(|why| Misfit { seq, why }),
     })
 }
 
-fn broken(sound: Head, why: MisfitWhy) -> Verified {
-    let seq = sound.seq.saturating_add(1);
-    Verified {
-        entries: sound.seq,
-        digest: sound.digest,
-        broken: Some(Misfit { seq, why }),
-    }
-}
-
-fn stored(row: &Row<'_>) -> rusqlite::Result<Stored> {
-    let bytes = |place| -> rusqlite::Result<Vec<u8>> {
-        Ok(row.get_ref(place)?.as_bytes().unwrap_or_default().to_vec())
+fn link(row: &Row<'_>, columns: Option<Columns>) -> rusqlite::Result<Stored> {
+    let bytes = |place| -> rusqlite::Result<&[u8]> {
+        Ok(row.get_ref(place)?.as_bytes().unwrap_or_default())
     };
     Ok(Stored {
         seq: row.get(0)?,
-        columns: [row.get(1)?, row.get(2)?, row.get(3)?, row.get(4)?],
-        version: row.get(5)?,
-        body: bytes(6)?,
-        digest: bytes(7)?,
+        body: bytes(1)?.to_vec(),
+        digest: Digest::from_bytes(bytes(2)?),
+        columns,
     })
 }
 
@@ -110,24 +121,32 @@ fn fits(before: Head, row: &Stored) -> Result<Head, MisfitWhy> {
     if u64::try_from(row.seq) != Ok(next.seq) {
         return Err(MisfitWhy::Number { found: row.seq });
     }
-    if Digest::from_bytes(&row.digest) != Some(next.digest) {
+    if row.digest != Some(next.digest) {
         return Err(MisfitWhy::Digest);
     }
-    let text = str::from_utf8(&row.body).map_err(|error| EntryFault::Form(error.to_string()))?;
-    let shape = read::shape(text)?;
-    let [id, rig, walk, kind] = &row.columns;
-    let walk_said = shape.walk.clone().map(said).transpose()?;
-    let same = [
-        ("seq", shape.seq == next.seq),
-        ("id", *id == Some(said(shape.id.clone())?)),
-        ("rig", *rig == Some(said(shape.rig.clone())?)),
-        ("walk", *walk == walk_said),
-        ("kind", kind.as_deref() == Some(shape.kind.as_str())),
-        ("version", row.version == i64::from(shape.version)),
-    ];
-    if let Some((column, _)) = same.into_iter().find(|(_, same)| !same) {
-        return Err(MisfitWhy::Column(column));
+    if let Some(columns) = &row.columns {
+        reads(next.seq, &row.body, columns)?;
     }
-    read::read(text)?;
     Ok(next)
+}
+
+/// Sees that an entry can be read and that its columns say what it says.
+fn reads(seq: u64, body: &[u8], columns: &Columns) -> Result<(), MisfitWhy> {
+    let text = str::from_utf8(body).map_err(|error| EntryFault::Form(error.to_string()))?;
+    let (version, numbered) = read::versioned(text)?;
+    let entry = &numbered.entry;
+    let says = |column: &Option<String>, said: Option<String>| *column == said;
+    let [id, rig, walk, kind] = &columns.texts;
+    let same = [
+        ("seq", numbered.seq == seq),
+        ("id", says(id, Some(entry.id.to_string()))),
+        ("rig", says(rig, Some(entry.rig.to_string()))),
+        ("walk", says(walk, entry.walk.map(|walk| walk.to_string()))),
+        ("kind", kind.as_deref() == Some(entry.act.kind())),
+        ("version", columns.version == i64::from(version)),
+    ];
+    match same.into_iter().find(|(_, same)| !same) {
+        Some((column, _)) => Err(MisfitWhy::Column(column)),
+        None => Ok(()),
+    }
 }

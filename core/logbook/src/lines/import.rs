@@ -21,7 +21,7 @@ where
             let (line, why) = (line.head.seq, LineFault::Twice);
             return Err(LinesFault { line, why }.into());
         }
-        head = ledger::put(&tx, head, &line.shape, &line.body)?;
+        head = ledger::put(&tx, head, (line.version, &line.entry), &line.body)?;
     }
     tx.commit().map_err(stored)?;
     Ok(head)

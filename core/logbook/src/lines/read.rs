@@ -2,7 +2,6 @@
 
 use super::{DIGEST, END, ENTRY, LineFault, LinesFault, MOST_LINE, SEQ};
 use crate::ledger::{self, Digest, Head};
-use crate::stored;
 use baywalk_domain::walk::Entry;
 use std::io::{BufRead, Read};
 
@@ -14,7 +13,7 @@ pub struct Line {
     /// Its number and digest.
     pub head: Head,
     pub(crate) body: String,
-    pub(crate) shape: stored::Entry,
+    pub(crate) version: u32,
 }
 
 /// Reads lines one by one and sees that each hangs on the one before; ends behind the end line.
@@ -113,7 +112,7 @@ fn line(text: &str, before: Head) -> Result<Line, LineFault> {
     if !canonical(&value).is_ok_and(|text| text == body) {
         return Err(LineFault::NotCanonical);
     }
-    let numbered = ledger::read(body)?;
+    let (version, numbered) = ledger::versioned(body)?;
     if numbered.seq != head.seq {
         return Err(LineFault::Number {
             found: numbered.seq,
@@ -122,7 +121,7 @@ fn line(text: &str, before: Head) -> Result<Line, LineFault> {
     Ok(Line {
         entry: numbered.entry,
         head,
-        shape: ledger::shape(body)?,
+        version,
         body: body.to_owned(),
     })
 }

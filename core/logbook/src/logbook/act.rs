@@ -2,7 +2,7 @@
 
 use super::{ActFault, Logbook, Outcome};
 use crate::ledger::{self, Numbered};
-use crate::projection::{Change, changes, project};
+use crate::projection::{changes, project};
 use crate::store::StoreFault;
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::moment::Moment;
@@ -143,9 +143,7 @@ impl Logbook {
         tx.commit()?;
         self.progress = progress;
         self.folds.get_mut().insert(rig, Arc::new(fold));
-        if moves_facts(&changes) {
-            self.facts.get_mut().remove(&rig);
-        }
+        self.take_into_facts(&numbered.entry);
         Ok(Outcome {
             seq: numbered.seq,
             entry: numbered.entry,
@@ -153,9 +151,15 @@ impl Logbook {
             repeated: false,
         })
     }
-}
 
-fn moves_facts(changes: &[Change]) -> bool {
-    let moves = [Change::Walks, Change::Findings, Change::Odometer];
-    changes.iter().any(|change| moves.contains(change))
+    /// Takes a written entry into the facts that are in memory, or drops them where they are to be
+    /// read anew.
+    fn take_into_facts(&mut self, entry: &Entry) {
+        let facts = self.facts.get_mut();
+        if let Some(of_rig) = facts.get_mut(&entry.rig)
+            && !Arc::make_mut(of_rig).take(entry)
+        {
+            facts.remove(&entry.rig);
+        }
+    }
 }

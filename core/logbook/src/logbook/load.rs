@@ -3,7 +3,7 @@
 use super::Logbook;
 use crate::ledger;
 use crate::projection::{
-    Facts, OpenWalk, Progress, RigFold, VERSION, book_at, facts, open_walk, progress, rebuild,
+    Facts, OpenWalk, Progress, RigFold, VERSION, book_at, facts, glance, progress, rebuild,
 };
 use crate::store::{Damage, Store, StoreFault};
 use baywalk_domain::ids::RigId;
@@ -42,7 +42,8 @@ impl Logbook {
     /// A rig as its entries tell it, read from the store.
     fn load(&self, rig: RigId) -> Result<RigFold, StoreFault> {
         let conn = self.store.conn();
-        let Some((walk, begun)) = open_walk(conn, rig)? else {
+        let open = glance(conn, rig)?.and_then(|glance| Some((glance.walk?, glance.begun)));
+        let Some((walk, begun)) = open else {
             let book = book_at(conn, rig, u64::MAX)?;
             return Ok(RigFold { book, walk: None });
         };

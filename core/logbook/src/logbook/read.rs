@@ -3,8 +3,8 @@
 use super::Logbook;
 use crate::ledger::{self, Head, Numbered, Verified};
 use crate::projection::{
-    OpenWalk, PointPast, WalkHead, book_at, fingerprint, point_past, rebuild, rigs, walk_extent,
-    walks,
+    OpenWalk, PointPast, RigGlance, RigOutline, WalkHead, book_at, fingerprint, glance, glances,
+    outline, point_past, rebuild, walk_extent, walks,
 };
 use crate::store::{Damage, StoreFault};
 use baywalk_domain::due::OdometerNote;
@@ -24,8 +24,32 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn rigs(&self) -> Read<Vec<RigId>> {
-        let rigs = rigs(self.store.conn())?;
-        Ok(rigs.into_iter().map(|rig| rig.id).collect())
+        let rigs = self.glances()?;
+        Ok(rigs.into_iter().map(|glance| glance.rig.id).collect())
+    }
+
+    /// All rigs at a glance, in the order of their names.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn glances(&self) -> Read<Vec<RigGlance>> {
+        glances(self.store.conn())
+    }
+
+    /// A rig at a glance.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where there is no such rig or the store can't be read.
+    pub fn glance(&self, rig: RigId) -> Read<RigGlance> {
+        glance(self.store.conn(), rig)?.ok_or(StoreFault::NotFound("rig"))
+    }
+
+    /// What the screen of a rig shows of its book.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where there is no such rig or the store can't be read.
+    pub fn outline(&self, rig: RigId) -> Read<RigOutline> {
+        outline(self.store.conn(), rig)?.ok_or(StoreFault::NotFound("rig"))
     }
 
     /// The book of a rig.
@@ -152,7 +176,17 @@ impl Logbook {
         self.progress.head
     }
 
-    /// Verifies the file and hashes every stored entry again.
+    /// Verifies the chain alone: every stored entry is hashed again, behind the one before it. That
+    /// the file is whole and that each entry can be read is for [`verify`](Self::verify) to tell.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn verify_chain(&self) -> Read<Verified> {
+        ledger::chain(self.store.conn(), self.progress.head.seq)
+    }
+
+    /// Verifies the file, the chain as [`verify_chain`](Self::verify_chain) does, and that every
+    /// entry can be read and says what its columns say.
     ///
     /// # Errors
     /// [`StoreFault`] where the file itself is damaged or can't be read.

@@ -4,6 +4,7 @@ use super::Logbook;
 use crate::backup::{self, Job, RestoreFault};
 use crate::ledger::{self, Digest, Head, Numbered};
 use crate::lines::{self, Lines, LinesFault};
+use crate::projection::behind;
 use crate::store::{Damage, Reader, StoreFault};
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::walk::{Act, Call, Entry, Flags, Shown};
@@ -55,7 +56,8 @@ impl Logbook {
         let note = self.store.scratch(LAST)?;
         let last = note.as_deref().and_then(noted);
         let seq = last.as_ref().map_or(0, |(head, _)| head.seq);
-        let (entries, walks) = ledger::behind(self.store.conn(), seq)?;
+        let newest = self.progress.head.seq;
+        let (entries, walks) = behind(self.store.conn(), seq, newest)?;
         Ok(SinceBackup {
             entries,
             walks,
@@ -139,8 +141,8 @@ impl Logbook {
         for body in whole {
             let seq = head.seq.saturating_add(1);
             let damaged = |fault| StoreFault::Damaged(Damage::Entry { seq, fault });
-            let shape = ledger::shape(body).map_err(damaged)?;
-            head = ledger::put(&tx, head, &shape, body)?;
+            let (version, numbered) = ledger::versioned(body).map_err(damaged)?;
+            head = ledger::put(&tx, head, (version, &numbered.entry), body)?;
         }
         for entry in std::iter::once(&telling).chain(rest) {
             head = ledger::append(&tx, head, entry)?;

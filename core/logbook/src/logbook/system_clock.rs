@@ -14,6 +14,8 @@ use uuid::Uuid;
 pub struct SystemClock {
     process: Uuid,
     started: Instant,
+    /// The name of the system's start; no process outlives it.
+    boot_id: Option<String>,
 }
 
 impl SystemClock {
@@ -23,14 +25,15 @@ impl SystemClock {
         Self {
             process: Uuid::now_v7(),
             started: Instant::now(),
+            boot_id: boot_id(),
         }
     }
 
     fn boot(&self) -> Boot {
-        let of_system = boot_id().zip(uptime());
+        let of_system = self.boot_id.as_ref().zip(uptime());
         of_system.map_or_else(
             || Boot::new(&self.process.to_string(), self.started.elapsed().as_secs()),
-            |(id, seconds)| Boot::new(&id, seconds),
+            |(id, seconds)| Boot::new(id, seconds),
         )
     }
 }

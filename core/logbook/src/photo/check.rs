@@ -77,11 +77,12 @@ impl Store {
     pub(crate) fn check_photos(&self) -> Result<PhotoCheck, StoreFault> {
         let photos = self.photos();
         let entries = ledger::of_kind(self.conn(), "photo")?;
-        let changed: BTreeSet<String> = self.changed_originals()?;
+        let entered: BTreeSet<String> = entries.iter().filter_map(digest_in).collect();
+        let changed = self.changed_originals(&entered)?;
         let mut known = BTreeMap::new();
         let mut check = PhotoCheck {
             entered: entries.len(),
-            strays: self.strays()?,
+            strays: self.strays(&entered)?,
             ..PhotoCheck::default()
         };
         for ledger::Numbered { seq, entry } in entries {
@@ -109,14 +110,16 @@ impl Store {
     }
 
     /// The masters whose pictures as they came have other bytes than were kept.
-    fn changed_originals(&self) -> Result<BTreeSet<String>, StoreFault> {
-        let kept = self.photos_kept()?;
+    fn changed_originals(
+        &self,
+        entered: &BTreeSet<String>,
+    ) -> Result<BTreeSet<String>, StoreFault> {
+        let kept = self.photos_kept(entered)?;
         Ok(kept.iter().filter_map(changed_original).collect())
     }
 
-    /// The files that no entry names.
-    fn strays(&self) -> Result<Vec<Stray>, StoreFault> {
-        let entered = self.photos_entered()?;
+    /// The files of photos that were not entered, and those that are no photos.
+    fn strays(&self, entered: &BTreeSet<String>) -> Result<Vec<Stray>, StoreFault> {
         let photos = self.photos();
         let mut strays = Vec::new();
         for folder in [photos.clone(), photos.join(SMALL), photos.join(ORIGINALS)] {
@@ -140,7 +143,7 @@ impl Store {
 
     /// Removes the files that no entry names and that are ours; gives what was removed.
     pub(crate) fn remove_strays(&self) -> Result<Vec<Stray>, StoreFault> {
-        let mut strays = self.strays()?;
+        let mut strays = self.strays(&self.photos_entered()?)?;
         strays.retain(|stray| stray.why != StrayWhy::NotOurs);
         for stray in &strays {
             std::fs::remove_file(&stray.path)
@@ -148,6 +151,14 @@ impl Store {
         }
         sync(&self.photos())?;
         Ok(strays)
+    }
+}
+
+/// The digest of the photo that an entry names.
+fn digest_in(numbered: &ledger::Numbered) -> Option<String> {
+    match &numbered.entry.act {
+        Act::Photo { digest, .. } => Some(digest.clone()),
+        _ => None,
     }
 }
 

@@ -65,8 +65,10 @@ impl Store {
     }
 
     /// The files that entries stand on and that are there: masters, and pictures as they came.
-    pub(crate) fn photos_kept(&self) -> Result<Vec<KeptPhoto>, StoreFault> {
-        let entered = self.photos_entered()?;
+    pub(super) fn photos_kept(
+        &self,
+        entered: &BTreeSet<String>,
+    ) -> Result<Vec<KeptPhoto>, StoreFault> {
         let photos = self.photos();
         let mut kept = Vec::new();
         for (name, path) in files::list(&photos)? {

@@ -4,7 +4,7 @@ use super::json;
 use crate::store::StoreFault;
 use crate::stored::{self, Shape};
 use baywalk_domain::ids::RigId;
-use baywalk_domain::rig::{Book, BookChange, Rig};
+use baywalk_domain::rig::{Book, BookChange};
 use rusqlite::Connection;
 
 /// Puts a change, a row a record.
@@ -31,27 +31,6 @@ pub(super) fn remove(tx: &Connection, rig: RigId, seq: u64) -> Result<(), StoreF
     tx.prepare_cached(include_str!("sql/book_remove.sql"))?
         .execute((rig.to_string(), seq))?;
     Ok(())
-}
-
-/// Puts the newest facts of a rig into the list of rigs.
-pub(super) fn put_rig(tx: &Connection, rig: RigId, book: Option<&Book>) -> Result<(), StoreFault> {
-    if let Some(book) = book {
-        let body = json::write::<stored::Rig>(&book.rig)?;
-        tx.prepare_cached(include_str!("sql/rig_put.sql"))?
-            .execute((rig.to_string(), body))?;
-    }
-    Ok(())
-}
-
-/// All rigs, in the order of their names.
-pub(crate) fn rigs(conn: &Connection) -> Result<Vec<Rig>, StoreFault> {
-    let mut statement = conn.prepare_cached(include_str!("sql/rigs.sql"))?;
-    let rows = statement.query_map([], |row| row.get::<_, String>(0))?;
-    let mut rigs = rows
-        .map(|row| json::read::<stored::Rig>(&row?))
-        .collect::<Result<Vec<_>, _>>()?;
-    rigs.sort_by(|a, b| (&a.name, a.id).cmp(&(&b.name, b.id)));
-    Ok(rigs)
 }
 
 /// The book of a rig as it stood at an entry.

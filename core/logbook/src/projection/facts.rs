@@ -1,12 +1,12 @@
 //! What earlier walks and notes tell, as the rules ask for it.
 
-use super::past::Told;
-use super::{RigFold, finding, odometer, past, walk};
+use super::standing::{standings, unsettled};
+use super::{RigFold, finding, glance, odometer};
 use crate::store::StoreFault;
 use baywalk_domain::due::OdometerNote;
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{PointId, RigId};
-use baywalk_domain::walk::Grade;
+use baywalk_domain::walk::{Act, Entry};
 use chrono::NaiveDate;
 use rusqlite::Connection;
 use std::collections::BTreeMap;
@@ -28,106 +28,43 @@ pub(crate) struct Facts {
 
 /// Reads the facts of a rig.
 pub(crate) fn facts(conn: &Connection, rig: RigId, fold: &RigFold) -> Result<Facts, StoreFault> {
-    let before = fold.walk.as_ref().map_or(u64::MAX, |walk| walk.begun);
-    let mut pasts = Vec::new();
-    for point in fold.book.iter().flat_map(|book| &book.points) {
-        let told = past::told(conn, point.id, before)?;
-        if !told.is_empty() {
-            pasts.push((point.id, point.retired, told));
-        }
-    }
-    let running = |told: &[Told]| Some(moved_running(told)).filter(|walks| *walks > 0);
+    let Some(book) = &fold.book else {
+        return Ok(Facts::default());
+    };
+    let standings = standings(conn, rig)?;
+    let running = |point: PointId| {
+        let running = standings.get(&point)?.moved_running;
+        (running > 0).then_some((point, running))
+    };
+    let points = book.points.iter();
     Ok(Facts {
-        moved_running: pasts
-            .iter()
-            .filter_map(|(point, _, told)| running(told).map(|walks| (*point, walks)))
-            .collect(),
-        unsettled: unsettled(&pasts),
-        last_walk: walk::last_walk(conn, rig)?,
+        moved_running: points.filter_map(|point| running(point.id)).collect(),
+        unsettled: unsettled(book, &standings),
+        last_walk: glance::glance(conn, rig)?.and_then(|glance| glance.last_walk),
         findings: finding::findings(conn, rig)?,
         odometer: odometer::odometer(conn, rig)?,
     })
 }
 
-/// In how many walks running a point had moved or was loose, newest first.
-///
-/// Only a joint that held ends the row. A walk that did not judge it, or only looked at it, tells
-/// nothing; a second look at which it held tells that the setting settled, not that it stood a year
-/// of road; a conductor that was out did not hold. What was done about it is not asked here.
-fn moved_running(told: &[Told]) -> u8 {
-    let mut walks: u8 = 0;
-    for walk in told {
-        match walk.grade {
-            Some(Grade::Moved | Grade::Loose) => walks = walks.saturating_add(1),
-            Some(Grade::Held) if !walk.second_look => break,
-            Some(Grade::Held | Grade::Apart | Grade::LookedAt | Grade::NotJudged) | None => {}
+impl Facts {
+    /// Takes in an entry that was written; says whether that is all there is to it. Otherwise the
+    /// facts are to be read anew.
+    pub(crate) fn take(&mut self, entry: &Entry) -> bool {
+        match &entry.act {
+            Act::Strike { .. } | Act::End(_) | Act::Book(_) | Act::Decide { .. } => return false,
+            Act::Odometer(reading) => self.odometer.push(OdometerNote {
+                on: entry.at.date(),
+                reading: reading.clone(),
+            }),
+            _ => {}
         }
-    }
-    walks
-}
-
-/// The points in use that the last walk to disturb any had set or remade, and that no later walk
-/// has judged or looked at since.
-fn unsettled(pasts: &[(PointId, bool, Vec<Told>)]) -> Vec<PointId> {
-    let all = pasts.iter().flat_map(|(_, _, told)| told);
-    let Some(last) = all
-        .filter(|walk| walk.disturbed)
-        .map(|walk| walk.begun)
-        .max()
-    else {
-        return Vec::new();
-    };
-    let waits = |told: &[Told]| {
-        let seen = |walk: &Told| !matches!(walk.grade, None | Some(Grade::NotJudged));
-        told.iter().any(|walk| walk.disturbed && walk.begun == last)
-            && !told.iter().any(|walk| walk.begun > last && seen(walk))
-    };
-    pasts
-        .iter()
-        .filter(|(_, retired, told)| !retired && waits(told))
-        .map(|(point, _, _)| *point)
-        .collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn told(begun: u64, grade: Grade, disturbed: bool, second_look: bool) -> Told {
-        Told {
-            begun,
-            second_look,
-            grade: Some(grade),
-            disturbed,
-        }
-    }
-
-    #[test]
-    fn only_a_joint_that_held_ends_the_row() {
-        let moved = told(1, Grade::Moved, true, false);
-        let looked = told(2, Grade::Held, false, true);
-        let loose = told(3, Grade::Loose, true, false);
-        assert_eq!(moved_running(&[loose, looked, moved]), 2);
-        let held = told(2, Grade::Held, false, false);
-        assert_eq!(moved_running(&[loose, held, moved]), 1);
-        assert_eq!(moved_running(&[held, loose, moved]), 0);
-        let passed_by = told(2, Grade::NotJudged, false, false);
-        assert_eq!(moved_running(&[loose, passed_by, moved]), 2);
-        assert_eq!(moved_running(&[]), 0);
-    }
-
-    #[test]
-    fn a_point_waits_for_its_second_look_until_a_later_walk_sees_it() {
-        let one = PointId::new(uuid::Uuid::from_u128(1));
-        let two = PointId::new(uuid::Uuid::from_u128(2));
-        let set = told(5, Grade::Moved, true, false);
-        let held = told(9, Grade::Held, false, true);
-        let missed = told(9, Grade::NotJudged, false, true);
-        let pasts = [
-            (one, false, vec![held, set]),
-            (two, false, vec![missed, set]),
-        ];
-        assert_eq!(unsettled(&pasts), [two]);
-        assert_eq!(unsettled(&[(two, true, vec![set])]), []);
+        let raised = entry.shown.findings.iter().cloned();
+        self.findings.extend(raised.map(|raised| Finding {
+            walk: entry.walk,
+            on: entry.at.date(),
+            raised,
+            follow_up: None,
+        }));
+        true
     }
 }

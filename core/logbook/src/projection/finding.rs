@@ -6,7 +6,7 @@ use crate::stored::{self, Texted};
 use baywalk_domain::finding::{Finding, FollowUp};
 use baywalk_domain::ids::{FindingId, RigId};
 use baywalk_domain::walk::Entry;
-use rusqlite::{Connection, Row};
+use rusqlite::{Connection, OptionalExtension, Row};
 
 /// Puts what an entry raised.
 pub(super) fn put(tx: &Connection, seq: u64, entry: &Entry) -> Result<(), StoreFault> {
@@ -35,21 +35,47 @@ pub(super) fn remove(tx: &Connection, rig: RigId, seq: u64) -> Result<(), StoreF
 /// Puts what was decided about a finding.
 pub(super) fn decide(
     tx: &Connection,
-    finding: FindingId,
+    (rig, finding): (RigId, FindingId),
     seq: u64,
     follow_up: &FollowUp,
 ) -> Result<(), StoreFault> {
     let body = json::write::<stored::FollowUp>(follow_up)?;
     tx.prepare_cached(include_str!("sql/follow_up_put.sql"))?
         .execute((finding.to_string(), seq, body))?;
-    Ok(())
+    settle(tx, rig, finding)
 }
 
 /// Takes a decision out, so that the one before stands again.
-pub(super) fn undecide(tx: &Connection, finding: FindingId, seq: u64) -> Result<(), StoreFault> {
+pub(super) fn undecide(
+    tx: &Connection,
+    (rig, finding): (RigId, FindingId),
+    seq: u64,
+) -> Result<(), StoreFault> {
     tx.prepare_cached(include_str!("sql/follow_up_remove.sql"))?
         .execute((finding.to_string(), seq))?;
+    settle(tx, rig, finding)
+}
+
+/// Notes whether a finding waits, by its newest decision.
+fn settle(tx: &Connection, rig: RigId, finding: FindingId) -> Result<(), StoreFault> {
+    let newest: Option<String> = tx
+        .prepare_cached(include_str!("sql/follow_up.sql"))?
+        .query_row([finding.to_string()], |row| row.get(0))
+        .optional()?;
+    let read = |body: String| json::read::<stored::FollowUp>(&body);
+    let newest: Option<FollowUp> = newest.map(read).transpose()?;
+    let open = !newest.is_some_and(|follow_up| follow_up.decision.closes());
+    tx.prepare_cached(include_str!("sql/finding_settle.sql"))?
+        .execute((rig.to_string(), finding.to_string(), open))?;
     Ok(())
+}
+
+/// How many findings of a rig wait.
+pub(super) fn open(conn: &Connection, rig: RigId) -> Result<u64, StoreFault> {
+    let count = conn
+        .prepare_cached(include_str!("sql/finding_open.sql"))?
+        .query_row([rig.to_string()], |row| row.get(0))?;
+    Ok(count)
 }
 
 /// The findings of a rig, oldest first, each with its newest decision.

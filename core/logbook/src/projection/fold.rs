@@ -75,6 +75,12 @@ impl RigFold {
         None
     }
 
+    /// The walk that is open and has not ended.
+    pub(crate) fn open_walk(&self) -> Option<&OpenWalk> {
+        let open = |walk: &&OpenWalk| walk.state.phase != Phase::Ended;
+        self.walk.as_ref().filter(open)
+    }
+
     /// Lets a walk go that has ended; until then it can still be read here.
     pub(crate) fn let_go(&mut self) {
         self.walk.take_if(|walk| walk.state.phase == Phase::Ended);

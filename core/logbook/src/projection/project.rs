@@ -1,10 +1,10 @@
 //! Takes one entry into the tables. The live act and the rebuilding go through here alike.
 
 use super::change::{changes, point_of};
-use super::{Change, RigFold, book, finding, odometer, past, walk};
+use super::{Change, RigFold, behind, book, finding, glance, odometer, past, standing, walk};
 use crate::ledger::Numbered;
 use crate::store::StoreFault;
-use baywalk_domain::walk::{Act, Entry};
+use baywalk_domain::walk::{Act, Ending, Entry};
 use rusqlite::Connection;
 
 /// Takes an entry into the fold of its rig and into the tables; gives what it moved.
@@ -13,26 +13,69 @@ pub(crate) fn project(
     fold: &mut RigFold,
     numbered: &Numbered,
 ) -> Result<Vec<Change>, StoreFault> {
-    let struck = fold.take(numbered);
     let Numbered { seq, entry } = numbered;
+    if let (Act::Start { .. }, Some(walk)) = (&entry.act, fold.open_walk()) {
+        // Its end is missing, as after a recovery; what it told stands all the same.
+        standing::take(tx, entry.rig, walk)?;
+    }
+    let struck = fold.take(numbered);
     match &entry.act {
-        Act::Book(change) => {
-            book::put(tx, entry.rig, *seq, change)?;
-            book::put_rig(tx, entry.rig, fold.book.as_ref())?;
-        }
+        Act::Book(change) => book::put(tx, entry.rig, *seq, change)?,
         Act::Odometer(reading) => odometer::put(tx, *seq, entry, reading)?,
         Act::Start { person, scope } => walk::start(tx, *seq, entry, person, scope)?,
-        Act::End(ending) => walk::end(tx, *seq, entry, fold, ending)?,
-        Act::Decide { finding, follow_up } => finding::decide(tx, *finding, *seq, follow_up)?,
+        Act::End(ending) => end(tx, fold, numbered, ending)?,
+        Act::Decide { finding, follow_up } => {
+            finding::decide(tx, (entry.rig, *finding), *seq, follow_up)?;
+        }
         act => put_point(tx, fold, act)?,
     }
     if let Some(struck) = &struck {
         take_back(tx, fold, struck)?;
     }
     finding::put(tx, *seq, entry)?;
-    fold.let_go();
+    behind::put(tx, *seq, &entry.act)?;
     let struck: Option<&Entry> = struck.as_ref().map(|struck| &struck.entry);
-    Ok(changes(entry, struck))
+    let changes = changes(entry, struck);
+    put_glance(tx, fold, entry, &changes)?;
+    fold.let_go();
+    Ok(changes)
+}
+
+/// Writes what the first screens tell of the rig, where an entry moved it.
+fn put_glance(
+    tx: &Connection,
+    fold: &RigFold,
+    entry: &Entry,
+    changes: &[Change],
+) -> Result<(), StoreFault> {
+    let moved = |any: &[Change]| changes.iter().any(|change| any.contains(change));
+    if moved(&[Change::Book, Change::Walks]) {
+        glance::put_outline(tx, entry.rig, fold)?;
+    }
+    if moved(&[
+        Change::Rigs,
+        Change::Walks,
+        Change::Findings,
+        Change::Odometer,
+    ]) {
+        glance::put(tx, entry, fold)?;
+    }
+    Ok(())
+}
+
+/// Notes the end of a walk, and what it tells of its points.
+fn end(
+    tx: &Connection,
+    fold: &RigFold,
+    numbered: &Numbered,
+    ending: &Ending,
+) -> Result<(), StoreFault> {
+    let Numbered { seq, entry } = numbered;
+    if let Some(walk) = &fold.walk {
+        walk::end(tx, (*seq, entry), walk.begun, ending)?;
+        standing::take(tx, entry.rig, walk)?;
+    }
+    Ok(())
 }
 
 /// Takes a struck entry out of the tables again.
@@ -40,12 +83,9 @@ fn take_back(tx: &Connection, fold: &RigFold, struck: &Numbered) -> Result<(), S
     let Numbered { seq, entry } = struck;
     finding::remove(tx, entry.rig, *seq)?;
     match &entry.act {
-        Act::Book(_) => {
-            book::remove(tx, entry.rig, *seq)?;
-            book::put_rig(tx, entry.rig, fold.book.as_ref())
-        }
-        Act::Odometer(_) => odometer::remove(tx, entry.rig, *seq),
-        Act::Decide { finding, .. } => finding::undecide(tx, *finding, *seq),
+        Act::Book(_) => book::remove(tx, entry.rig, *seq),
+        Act::Odometer(_) => odometer::remove(tx, *seq, entry),
+        Act::Decide { finding, .. } => finding::undecide(tx, (entry.rig, *finding), *seq),
         act => put_point(tx, fold, act),
     }
 }

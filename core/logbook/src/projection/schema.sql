@@ -1,7 +1,12 @@
 -- Computed from the ledger. Any change here raises the version in mod.rs.
 
--- The newest facts of each rig.
+-- What the list of rigs tells of each, and what its first screen does, so that neither reads a book
+-- or the years behind it.
 CREATE TABLE rig (
+    rig TEXT NOT NULL PRIMARY KEY,
+    glance TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TABLE outline (
     rig TEXT NOT NULL PRIMARY KEY,
     body TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
@@ -30,8 +35,6 @@ CREATE TABLE walk (
     last INTEGER,
     ended TEXT,
     ending TEXT,
-    -- The day of the end, where the whole rig was gone through to the end.
-    counted_on TEXT,
     PRIMARY KEY (rig, begun)
 ) STRICT, WITHOUT ROWID;
 
@@ -40,11 +43,21 @@ CREATE TABLE past (
     point TEXT NOT NULL,
     begun INTEGER NOT NULL,
     walk TEXT NOT NULL,
-    second_look INTEGER NOT NULL,
-    grade TEXT,
-    disturbed INTEGER NOT NULL,
     body TEXT NOT NULL,
     PRIMARY KEY (point, begun)
+) STRICT, WITHOUT ROWID;
+
+-- What the walks behind tell of each point, in short; walks are told by the entry that started them.
+CREATE TABLE standing (
+    rig TEXT NOT NULL,
+    point TEXT NOT NULL,
+    -- In how many walks running it had moved.
+    moved_running INTEGER NOT NULL,
+    -- The last walk in which it was set or remade.
+    disturbed INTEGER,
+    -- The last walk in which it was judged or looked at.
+    seen INTEGER,
+    PRIMARY KEY (rig, point)
 ) STRICT, WITHOUT ROWID;
 
 -- Findings, by the entry that raised them.
@@ -55,9 +68,11 @@ CREATE TABLE finding (
     walk TEXT,
     day TEXT NOT NULL,
     id TEXT NOT NULL,
+    open INTEGER NOT NULL,
     body TEXT NOT NULL,
     PRIMARY KEY (rig, seq, place)
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX finding_open ON finding (rig) WHERE open = 1;
 
 -- What was decided about findings, oldest first.
 CREATE TABLE follow_up (
@@ -67,11 +82,21 @@ CREATE TABLE follow_up (
     PRIMARY KEY (finding, seq)
 ) STRICT, WITHOUT ROWID;
 
--- Odometer notes.
+-- Odometer notes, by their days.
 CREATE TABLE odometer (
     rig TEXT NOT NULL,
     seq INTEGER NOT NULL,
     day TEXT NOT NULL,
     body TEXT NOT NULL,
-    PRIMARY KEY (rig, seq)
+    PRIMARY KEY (rig, day, seq)
 ) STRICT, WITHOUT ROWID;
+
+-- The entries that ended a walk, for a reminder to back up.
+CREATE TABLE walk_end (
+    seq INTEGER PRIMARY KEY
+) STRICT;
+
+-- The entries in which the logbook tells where it comes from. How it reads does not hang on them.
+CREATE TABLE origin (
+    seq INTEGER PRIMARY KEY
+) STRICT;

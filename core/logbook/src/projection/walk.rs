@@ -1,8 +1,8 @@
 //! The list of walks.
 
-use super::{RigFold, json};
+use super::json;
 use crate::store::StoreFault;
-use crate::stored::{self, Texted};
+use crate::stored;
 use baywalk_domain::ids::{RigId, WalkId};
 use baywalk_domain::moment::Moment;
 use baywalk_domain::walk::{Ending, Entry, Scope};
@@ -46,22 +46,16 @@ pub(super) fn start(
 /// Notes the end of a walk.
 pub(super) fn end(
     tx: &Connection,
-    seq: u64,
-    entry: &Entry,
-    fold: &RigFold,
+    (seq, entry): (u64, &Entry),
+    begun: u64,
     ending: &Ending,
 ) -> Result<(), StoreFault> {
-    let Some(walk) = &fold.walk else {
-        return Ok(());
-    };
-    let counts = *ending == Ending::Whole && walk.state.scope == Scope::Whole;
     tx.prepare_cached(include_str!("sql/walk_end.sql"))?
         .execute(params![
             entry.rig.to_string(),
-            walk.begun,
+            begun,
             json::write::<stored::Moment>(&entry.at)?,
             json::write::<stored::Ending>(ending)?,
-            counts.then(|| entry.at.date().write()),
             seq,
         ])?;
     Ok(())
@@ -91,22 +85,6 @@ fn head(row: &Row<'_>) -> Result<WalkHead, StoreFault> {
     })
 }
 
-/// The open walk of a rig, and the entry that started it.
-pub(crate) fn open_walk(
-    conn: &Connection,
-    rig: RigId,
-) -> Result<Option<(WalkId, u64)>, StoreFault> {
-    let found = conn
-        .prepare_cached(include_str!("sql/walk_open.sql"))?
-        .query_row([rig.to_string()], |row| {
-            Ok((row.get::<_, String>(0)?, row.get(1)?))
-        })
-        .optional()?;
-    found
-        .map(|(walk, begun)| Ok((json::text(&walk)?, begun)))
-        .transpose()
-}
-
 /// Where the entries of a walk stand.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Extent {
@@ -132,16 +110,4 @@ pub(crate) fn walk_extent(conn: &Connection, walk: WalkId) -> Result<Option<Exte
             Ok(Extent { rig, begun, last })
         })
         .transpose()
-}
-
-/// The day of the last walk that went through the whole rig to the end.
-pub(super) fn last_walk(
-    conn: &Connection,
-    rig: RigId,
-) -> Result<Option<chrono::NaiveDate>, StoreFault> {
-    let found: Option<String> = conn
-        .prepare_cached(include_str!("sql/walk_last.sql"))?
-        .query_row([rig.to_string()], |row| row.get(0))
-        .optional()?;
-    found.as_deref().map(json::text).transpose()
 }

@@ -61,10 +61,13 @@ fn is_at(_file: &File, _path: &Path) -> bool {
     true
 }
 
+/// Writes who holds the lock. It is written over and then cut to its length: some file systems wait
+/// for the disk where a file is first emptied.
 fn sign(file: &mut File, now: &Moment) -> std::io::Result<()> {
-    file.set_len(0)?;
+    let text = format!("{}\n{}\n", std::process::id(), now.wall.to_rfc3339());
     file.seek(SeekFrom::Start(0))?;
-    write!(file, "{}\n{}\n", std::process::id(), now.wall.to_rfc3339())
+    file.write_all(text.as_bytes())?;
+    file.set_len(u64::try_from(text.len()).unwrap_or_default())
 }
 
 /// Who holds the lock, as far as it was written there.

@@ -10,6 +10,9 @@ use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags, TransactionBehavior};
 use std::path::{Path, PathBuf};
 
+/// The lasting tables.
+const SCHEMA: &str = include_str!("schema.sql");
+
 /// An open store, held by this process alone.
 #[derive(Debug)]
 pub(crate) struct Store {
@@ -118,7 +121,7 @@ fn version(conn: &Connection, path: &Path) -> Result<Option<u32>, StoreFault> {
 fn create(conn: &mut Connection) -> Result<(), StoreFault> {
     pragma::write_ahead(conn)?;
     let tx = conn.transaction_with_behavior(TransactionBehavior::Immediate)?;
-    tx.execute_batch(include_str!("schema.sql"))?;
+    tx.execute_batch(SCHEMA)?;
     tx.pragma_update(None, "application_id", APPLICATION)?;
     tx.pragma_update(None, "user_version", VERSION)?;
     tx.commit()?;
@@ -127,20 +130,45 @@ fn create(conn: &mut Connection) -> Result<(), StoreFault> {
     Ok(())
 }
 
-/// Sees that the lasting tables are those of this version.
+/// Sees that the lasting tables are those of this version: the database keeps the statement that
+/// made each, letter by letter.
 pub(crate) fn same_schema(conn: &Connection) -> Result<(), StoreFault> {
-    let fresh = Connection::open_in_memory()?;
-    fresh.execute_batch(include_str!("schema.sql"))?;
-    let mut tables = fresh.prepare(include_str!("sql/tables.sql"))?;
-    let tables = tables.query_map([], |row| {
-        Ok((row.get::<_, String>(0)?, row.get::<_, String>(1)?))
-    })?;
     let mut find = conn.prepare(include_str!("sql/table.sql"))?;
-    for table in tables {
-        let (table, sql) = table?;
-        if !find.exists((&table, &sql))? {
+    for sql in statements() {
+        let table = sql.split_whitespace().nth(2).unwrap_or_default();
+        if !find.exists((table, sql))? {
+            let table = table.to_owned();
             return Err(StoreFault::Damaged(Damage::Schema { table }));
         }
     }
     Ok(())
+}
+
+/// The statements that make the lasting tables, without what stands before and behind them.
+fn statements() -> impl Iterator<Item = &'static str> {
+    SCHEMA.split(";\n").filter_map(|part| {
+        let begins = part.find("CREATE TABLE")?;
+        part.get(begins..)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_statement_is_kept_as_it_is_written() {
+        let conn = Connection::open_in_memory().unwrap();
+        assert!(same_schema(&conn).is_err());
+        conn.execute_batch(SCHEMA).unwrap();
+        same_schema(&conn).unwrap();
+        let made: usize = conn
+            .query_row(
+                "SELECT count(*) FROM sqlite_schema WHERE type = 'table'",
+                [],
+                |row| row.get(0),
+            )
+            .unwrap();
+        assert_eq!(statements().count(), made);
+    }
 }

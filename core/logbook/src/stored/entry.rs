@@ -20,9 +20,9 @@ pub struct Body {
 #[serde(deny_unknown_fields)]
 pub struct Entry {
     pub(crate) seq: u64,
-    pub(crate) id: Text<ActId>,
-    pub(crate) rig: Text<RigId>,
-    pub(crate) walk: Option<Text<WalkId>>,
+    id: Text<ActId>,
+    rig: Text<RigId>,
+    walk: Option<Text<WalkId>>,
     at: Text<DateTime<FixedOffset>>,
     boot: Boot,
     flags: Flags,

@@ -1,1 +1,1 @@
-SELECT seq, id, rig, walk, kind, version, body, digest FROM ledger ORDER BY seq
+SELECT seq, body, digest, id, rig, walk, kind, version FROM ledger ORDER BY seq

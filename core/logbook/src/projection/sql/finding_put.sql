@@ -1,1 +1,1 @@
-INSERT INTO finding (rig, seq, place, walk, day, id, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)
+INSERT INTO finding (rig, seq, place, walk, day, id, open, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6, 1, ?7)

@@ -1,1 +1,1 @@
-SELECT day, body FROM odometer WHERE rig = ?1 ORDER BY seq
+SELECT seq, day, body FROM odometer WHERE rig = ?1 ORDER BY seq

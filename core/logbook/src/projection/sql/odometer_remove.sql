@@ -1,1 +1,1 @@
-DELETE FROM odometer WHERE rig = ?1 AND seq = ?2
+DELETE FROM odometer WHERE rig = ?1 AND day = ?2 AND seq = ?3

@@ -1,1 +1,1 @@
-INSERT INTO rig (rig, body) VALUES (?1, ?2) ON CONFLICT (rig) DO UPDATE SET body = excluded.body
+INSERT INTO rig (rig, glance) VALUES (?1, ?2) ON CONFLICT (rig) DO UPDATE SET glance = excluded.glance

@@ -1,1 +1,1 @@
-SELECT body FROM rig
+SELECT glance FROM rig

@@ -1,0 +1,1 @@
+SELECT count(*) FROM finding WHERE rig = ?1 AND open = 1

@@ -1,0 +1,1 @@
+INSERT INTO origin (seq) VALUES (?1)

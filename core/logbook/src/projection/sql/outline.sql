@@ -1,0 +1,1 @@
+SELECT body FROM outline WHERE rig = ?1

@@ -1,0 +1,1 @@
+SELECT glance FROM rig WHERE rig = ?1

@@ -1,0 +1,1 @@
+INSERT INTO walk_end (seq) VALUES (?1)

@@ -1,1 +1,0 @@
-SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name
