@@ -3,13 +3,17 @@
 use super::tree::{files, root};
 
 /// What each crate may know of the house.
-const MAY_USE: [(&str, &[&str]); 7] = [
+const MAY_USE: [(&str, &[&str]); 8] = [
     ("core/domain", &[]),
     ("core/words", &["domain"]),
     ("core/logbook", &["domain"]),
     ("core/shapes", &["domain"]),
     ("core/paper", &["domain", "words", "shapes"]),
     ("core/screens", &["domain", "words", "logbook", "paper"]),
+    (
+        "bindings/mobile",
+        &["domain", "words", "logbook", "screens", "shapes"],
+    ),
     (
         "bindings/terminal",
         &["domain", "words", "logbook", "screens"],

@@ -8,6 +8,8 @@ import androidx.compose.ui.window.rememberWindowState
 import app.baywalk.App
 import app.baywalk.Phone
 import app.baywalk.mobile.Baywalk
+import java.awt.FileDialog
+import java.awt.Frame
 import java.io.File
 import java.util.Locale
 
@@ -21,7 +23,10 @@ class Desk(private val folder: File) : Phone {
 
     override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
 
-    override fun photo(rig: String) = Unit
+    override fun photo(rig: String, taken: (String) -> Unit) {
+        val dialog = FileDialog(null as Frame?).apply { isVisible = true }
+        dialog.files.firstOrNull()?.let { taken(it.path) }
+    }
 }
 
 fun main(args: Array<String>) {

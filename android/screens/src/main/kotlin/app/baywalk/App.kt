@@ -71,8 +71,8 @@ interface Phone {
     /** Shares the report of a rig. */
     fun shareReport(rig: String, html: String)
 
-    /** Takes a photo of what the open card is about. */
-    fun photo(rig: String)
+    /** Takes or picks a photo; hands over the path of its file, which the core takes in. */
+    fun photo(rig: String, taken: (String) -> Unit)
 }
 
 /** The whole app. It comes back to where it was: a walk that is open is shown by its card. */
@@ -121,7 +121,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
         }
         is Place.Walk -> {
             val room = Room(width + 2 * margin.value, LocalDensity.current.fontScale.toDouble())
-            val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { phone.photo(place.rig) }) }
+            val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { taken -> phone.photo(place.rig, taken) }) }
             CardScreen(model.state, model::send, back)
         }
         is Place.Bay -> BayScreen(BayState(core.bay(place.rig, place.code, width + 2 * margin.value)), { go(Place.Walk(place.rig)) }, back)

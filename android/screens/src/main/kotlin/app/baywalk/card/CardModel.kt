@@ -20,7 +20,7 @@ class CardModel(
     private val rig: String,
     private val room: Room,
     private val onEnd: () -> Unit,
-    private val onPhoto: () -> Unit = {},
+    private val onPhoto: ((String) -> Unit) -> Unit = {},
 ) {
     /** What is told where nothing needs to be: the next card says it. */
     private val noted = core.text()["told-recorded"]
@@ -48,7 +48,7 @@ class CardModel(
 
     private fun pressed(key: Key) {
         when {
-            key.code == "photo" -> onPhoto()
+            key.code == "photo" -> onPhoto { path -> record(key, listOf(path, "")) }
             key == state.padKey -> record(key, listOf(state.typed))
             key.asks.isEmpty() -> record(key, emptyList())
             else -> state = state.copy(asking = Asking(key), more = false, told = emptyList(), refused = "")
