@@ -5,7 +5,6 @@
 //! who has the file and computes it anew.
 
 mod append;
-mod batches;
 mod digest;
 mod fault;
 mod kinds;
@@ -23,4 +22,4 @@ pub(crate) use append::{append, put};
 pub(crate) use read::{
     by_id, each, each_stored, head, of_kind, of_walk, origins, photos, versioned,
 };
-pub(crate) use verify::{chain, verify};
+pub(crate) use verify::{Depth, verify};

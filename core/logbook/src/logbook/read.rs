@@ -1,7 +1,7 @@
 //! What screens read.
 
 use super::Logbook;
-use crate::ledger::{self, Head, Numbered, Verified};
+use crate::ledger::{self, Depth, Head, Numbered, Verified};
 use crate::projection::{
     OpenWalk, PointPast, RigGlance, RigOutline, WalkHead, book_at, fingerprint, glance, glances,
     outline, point_past, rebuild, walk_extent, walks,
@@ -16,6 +16,10 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 type Read<T> = Result<T, StoreFault>;
+
+/// From how many entries on a ledger is looked into in parts, and how many they are at most.
+const LONG: u64 = 2_000;
+const MOST_PARTS: usize = 4;
 
 /// Readers fail with [`StoreFault`] where the store can't be read.
 impl Logbook {
@@ -182,7 +186,7 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn verify_chain(&self) -> Read<Verified> {
-        ledger::chain(self.store.conn(), self.progress.head.seq)
+        self.look_into(Depth::Chain)
     }
 
     /// Verifies the file, the chain as [`verify_chain`](Self::verify_chain) does, and that every
@@ -196,7 +200,20 @@ impl Logbook {
         if said != "ok" {
             return Err(Damage::Database(said).into());
         }
-        ledger::verify(conn, self.progress.head.seq)
+        self.look_into(Depth::Entries)
+    }
+
+    fn look_into(&self, depth: Depth) -> Read<Verified> {
+        let known = self.progress.head.seq;
+        let cores = std::thread::available_parallelism().map_or(1, usize::from);
+        let parts = if known < LONG {
+            1
+        } else {
+            cores.min(MOST_PARTS)
+        };
+        let beside = (1..parts).map(|_| self.store.reader());
+        let beside = beside.collect::<Read<Vec<_>>>()?;
+        ledger::verify(self.store.conn(), beside, depth, known)
     }
 
     /// Drops all computed tables and computes them again from the ledger.

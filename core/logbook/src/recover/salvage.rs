@@ -1,6 +1,6 @@
 //! Reading what can be read of a damaged ledger.
 
-use crate::ledger::{self, Digest};
+use crate::ledger::{self, Depth, Digest};
 use crate::store::{DATABASE, Damage, Reader, StoreFault, same_schema};
 use rusqlite::Connection;
 use std::collections::BTreeMap;
@@ -43,7 +43,7 @@ fn look(folder: &Path) -> Result<Option<Damage>, StoreFault> {
         return Ok(Some(Damage::Database(said)));
     }
     let known = known(conn, include_str!("sql/projected.sql")).unwrap_or(0);
-    let verified = ledger::verify(conn, known)?;
+    let verified = ledger::verify(conn, Vec::new(), Depth::Entries, known)?;
     let told = verified
         .broken
         .map(|misfit| Damage::Computed(misfit.to_string()));

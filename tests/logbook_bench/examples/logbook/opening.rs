@@ -120,7 +120,8 @@ fn pages(store: &Path, what: &str, of: RigId) -> (usize, BTreeSet<u64>) {
     let opening = [text(&program), CHILD, what, text(store), &of];
     shell::run("strace", &[&args[..], &opening[..]].concat());
     let said = std::fs::read_to_string(&traced).unwrap();
-    let of_file = said.lines().filter(|line| line.contains(DATABASE));
+    let file = format!("{}>", store.join(DATABASE).display());
+    let of_file = said.lines().filter(|line| line.contains(&file));
     let ats: Vec<u64> = of_file.filter_map(at).collect();
     let page = u64::try_from(PAGE).unwrap();
     (ats.len(), ats.iter().map(|at| at / page * page).collect())
