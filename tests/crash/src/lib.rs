@@ -14,6 +14,7 @@ pub mod controls;
 pub mod deeds;
 pub mod disk;
 pub mod faults;
+pub mod model;
 pub mod states;
 pub mod system;
 pub mod walker;

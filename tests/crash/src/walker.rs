@@ -12,7 +12,7 @@ use baywalk_domain::walk::{
     Act, Angle, AsFound, AsLeft, Away, Call, Counted, Damage, Ending, Movement, Next, NotJudgedWhy,
     Outlook, ReadyAnswer, Scope, Seen, Setting, Test, WalkState,
 };
-use baywalk_logbook::{Logbook, Outcome};
+use baywalk_logbook::{ActFault, Logbook, Outcome};
 use chrono::{DateTime, Duration, FixedOffset};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -56,6 +56,15 @@ impl Walker {
 
     /// Does an act.
     pub fn act(&mut self, logbook: &mut Logbook, act: Act) -> Outcome {
+        self.attempt(logbook, act.clone())
+            .unwrap_or_else(|fault| panic!("{fault}: {act:?}"))
+    }
+
+    /// Does an act that may be refused.
+    ///
+    /// # Errors
+    /// As [`Logbook::call`].
+    pub fn attempt(&mut self, logbook: &mut Logbook, act: Act) -> Result<Outcome, ActFault> {
         self.acts += 1;
         self.now += Duration::seconds(5);
         let wall = self.now;
@@ -67,13 +76,11 @@ impl Walker {
             act,
         };
         let at = Moment { wall, boot };
-        let outcome = logbook
-            .call(&call, &at)
-            .unwrap_or_else(|fault| panic!("{fault}: {call:?}"));
+        let outcome = logbook.call(&call, &at)?;
         if self.keeps {
             self.calls.push((call, at));
         }
-        outcome
+        Ok(outcome)
     }
 
     /// Walks the whole rig, or some of it, to the end.
