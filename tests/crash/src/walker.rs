@@ -85,13 +85,18 @@ impl Walker {
 
     /// Walks the whole rig, or some of it, to the end.
     pub fn walk(&mut self, logbook: &mut Logbook, scope: Scope) {
-        let person = "Tove Hallin".to_owned();
-        self.act(logbook, Act::Start { person, scope });
-        self.moved = logbook.moved_running(self.rig).unwrap();
+        self.begin(logbook, scope);
         let book = logbook.book(self.rig).unwrap();
         while let Some(walk) = logbook.open_walk(self.rig).unwrap() {
             self.obey(logbook, &book, &walk);
         }
+    }
+
+    /// Begins a walk.
+    pub fn begin(&mut self, logbook: &mut Logbook, scope: Scope) {
+        let person = "Tove Hallin".to_owned();
+        self.act(logbook, Act::Start { person, scope });
+        self.moved = logbook.moved_running(self.rig).unwrap();
     }
 
     /// Does what is next in a walk.

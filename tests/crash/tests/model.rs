@@ -91,10 +91,7 @@ impl Held {
         let logbook = self.logbook.as_mut().unwrap();
         match logbook.open_walk(self.book.rig.id).unwrap() {
             Some(walk) => self.walker.obey(logbook, &self.book, &walk),
-            None => {
-                let (person, scope) = ("Tove Hallin".to_owned(), Scope::Whole);
-                self.walker.act(logbook, Act::Start { person, scope });
-            }
+            None => self.walker.begin(logbook, Scope::Whole),
         }
     }
 
