@@ -1,4 +1,4 @@
-//! What crosses crates: the recorder of the sample walk, and helpers of scenarios.
+//! What crosses crates: the recorder of the sample walk, hostile inputs, and helpers of scenarios.
 
 #![expect(
     clippy::unwrap_used,
@@ -7,4 +7,6 @@
     reason = "a test that can't go on stops with the reason"
 )]
 
+pub mod hostile;
+pub mod mutate;
 pub mod record;

@@ -33,7 +33,15 @@ pub enum PhotoFault {
         /// The most pixels of a picture of this form.
         most: u64,
     },
-    /// The file ends before the picture does.
+    /// A JPEG whose samples are spread over more scans than a picture of its size may have.
+    #[error("more than {most} scans over {pixels} pixels")]
+    TooManyScans {
+        /// How many pixels it has.
+        pixels: u64,
+        /// The most scans that it may have.
+        most: u64,
+    },
+    /// The file ends before the picture does, or has fewer bytes than such a picture can have.
     #[error("the file ends before the picture does")]
     CutOff,
     /// What stands in the file is no sound picture.

@@ -4,7 +4,8 @@
 //! the two that say how colours are coded (rewritten to their fixed part), comments, and all
 //! behind the end of the picture, where phones put second pictures and films.
 
-use super::{MOST_PIXELS, MOST_PIXELS_WHOLE, MOST_SCANS, MOST_SEGMENTS, PhotoFault};
+use super::frame::Frame;
+use super::{MOST_SEGMENTS, PhotoFault};
 use image::{DynamicImage, GrayImage, RgbImage};
 use jpeg_decoder::{Decoder, PixelFormat};
 
@@ -18,9 +19,6 @@ const JFIF: &[u8] = b"JFIF\0\x01\x01\0\0\x01\0\x01\0\0";
 /// The length of the fixed part of an Adobe segment.
 const ADOBE: usize = 12;
 
-/// The longest side that is read: a whole number of blocks beyond it must still have 16 bits.
-const MOST_SIDE: u32 = 65_500;
-
 /// A JPEG with what tells of it set aside.
 #[derive(Debug, Default)]
 pub(super) struct Jpeg {
@@ -30,8 +28,7 @@ pub(super) struct Jpeg {
     pub(super) exif: Vec<u8>,
     /// The colour profile.
     pub(super) icc: Vec<u8>,
-    scans: usize,
-    framed: bool,
+    frame: Option<Frame>,
 }
 
 /// Takes a JPEG apart and sees that it is within the limits.
@@ -47,6 +44,7 @@ pub(super) fn read(bytes: &[u8]) -> Result<Jpeg, PhotoFault> {
         rest = match marker {
             EOI => {
                 jpeg.clean.extend([0xFF, EOI]);
+                jpeg.framed()?.end()?;
                 return Ok(jpeg);
             }
             SOI => return Err(PhotoFault::Damaged("a second start".to_owned())),
@@ -56,6 +54,7 @@ pub(super) fn read(bytes: &[u8]) -> Result<Jpeg, PhotoFault> {
                 jpeg.take(marker, body)?;
                 if marker == SOS {
                     let (scan, after) = scan(after).ok_or(PhotoFault::CutOff)?;
+                    jpeg.framed()?.scan(scan.len())?;
                     jpeg.clean.extend_from_slice(scan);
                     after
                 } else {
@@ -91,15 +90,11 @@ impl Jpeg {
                 self.push(marker, body.get(..ADOBE).unwrap_or_default());
             }
             0xE0..=0xEF | 0xFE => {}
-            SOS => {
-                self.scans += 1;
-                if self.scans > MOST_SCANS {
-                    return Err(PhotoFault::Damaged(format!("more than {MOST_SCANS} scans")));
-                }
-                self.push(marker, body);
-            }
             0xC0..=0xCF if !matches!(marker, 0xC4 | 0xC8 | 0xCC) => {
-                self.frame(marker, body)?;
+                if self.frame.is_some() {
+                    return Err(PhotoFault::Damaged("a second frame".to_owned()));
+                }
+                self.frame = Some(Frame::read(marker, body)?);
                 self.push(marker, body);
             }
             _ => self.push(marker, body),
@@ -107,36 +102,10 @@ impl Jpeg {
         Ok(())
     }
 
-    /// Sees that a frame is within the limits, by its size and by how it is coded.
-    fn frame(&mut self, marker: u8, body: &[u8]) -> Result<(), PhotoFault> {
-        if std::mem::replace(&mut self.framed, true) {
-            return Err(PhotoFault::Damaged("a second frame".to_owned()));
-        }
-        let Some([_, h1, h2, w1, w2]) = body.first_chunk() else {
-            return Err(PhotoFault::Damaged("a short frame header".to_owned()));
-        };
-        let height = u32::from(u16::from_be_bytes([*h1, *h2]));
-        let width = u32::from(u16::from_be_bytes([*w1, *w2]));
-        let sequential = matches!(marker, 0xC0 | 0xC1);
-        let most = if sequential {
-            MOST_PIXELS
-        } else {
-            MOST_PIXELS_WHOLE
-        };
-        if width.max(height) > MOST_SIDE {
-            return Err(PhotoFault::Damaged(format!(
-                "a side of {}",
-                width.max(height)
-            )));
-        }
-        if u64::from(width) * u64::from(height) > most {
-            return Err(PhotoFault::TooManyPixels {
-                width,
-                height,
-                most,
-            });
-        }
-        Ok(())
+    /// The frame, which has to stand before the first scan.
+    fn framed(&mut self) -> Result<&mut Frame, PhotoFault> {
+        let none = || PhotoFault::Damaged("no frame before its samples".to_owned());
+        self.frame.as_mut().ok_or_else(none)
     }
 
     /// Puts a segment into the picture; one that would say more than its length can is none.

@@ -2,6 +2,7 @@
 
 use super::source::Source;
 use super::{MASTER_EDGE, PhotoFault, THUMBNAIL_EDGE, pixels};
+use std::panic::{UnwindSafe, catch_unwind};
 
 /// JPEG quality of a master, on the scale of the Independent JPEG Group.
 const MASTER_QUALITY: u8 = 80;
@@ -23,7 +24,8 @@ pub struct Made {
 /// Makes what is kept of a photo from the bytes of a file.
 ///
 /// # Errors
-/// [`PhotoFault`] where it is no photo, not within the limits, or not sound.
+/// [`PhotoFault`] where it is no photo, not within the limits, or not sound; a panic in a decoder
+/// is such a fault, and stops nothing.
 ///
 /// # Example
 /// ```
@@ -32,6 +34,10 @@ pub struct Made {
 /// assert_eq!(make(Vec::new(), false), Err(PhotoFault::Empty));
 /// ```
 pub fn make(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
+    guarded(move || made(bytes, keep_original))
+}
+
+fn made(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
     let source = Source::read(bytes)?;
     let image = source.upright(MASTER_EDGE)?;
     let master = pixels::code(&image, MASTER_QUALITY, source.time().as_deref())?;
@@ -42,7 +48,7 @@ pub fn make(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
         None
     };
     Ok(Made {
-        thumbnail: thumbnail(master.clone())?,
+        thumbnail: small(master.clone())?,
         master,
         original,
     })
@@ -53,6 +59,28 @@ pub fn make(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
 /// # Errors
 /// [`PhotoFault`] where the photo is not sound.
 pub fn thumbnail(photo: Vec<u8>) -> Result<Vec<u8>, PhotoFault> {
+    guarded(move || small(photo))
+}
+
+fn small(photo: Vec<u8>) -> Result<Vec<u8>, PhotoFault> {
     let image = Source::read(photo)?.upright(THUMBNAIL_EDGE)?;
     pixels::code(&image, THUMBNAIL_QUALITY, None)
+}
+
+/// Does the work of decoders that are not ours: a panic in one of them ends with the photo. The
+/// work owns all that it changes, so that nothing half done is left.
+fn guarded<T>(work: impl FnOnce() -> Result<T, PhotoFault> + UnwindSafe) -> Result<T, PhotoFault> {
+    catch_unwind(work)
+        .unwrap_or_else(|_| Err(PhotoFault::Damaged("the decoder gave it up".to_owned())))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_panic_of_a_decoder_is_a_fault_of_the_photo() {
+        let stopped: Result<(), _> = guarded(|| panic!("a picture that no one thought of"));
+        assert!(matches!(stopped, Err(PhotoFault::Damaged(_))));
+    }
 }

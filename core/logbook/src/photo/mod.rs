@@ -10,6 +10,7 @@ mod colour;
 mod expected;
 mod fault;
 mod files;
+mod frame;
 mod jpeg;
 mod keep;
 mod kind;
@@ -37,14 +38,15 @@ pub const THUMBNAIL_EDGE: u32 = 320;
 /// The most bytes that a file may have.
 pub const MOST_BYTES: u64 = 64 * 1024 * 1024;
 
-/// The most pixels of a JPEG that is decoded as it is read.
+/// The most pixels of a JPEG that is decoded as it is read, and the most that all scans of a JPEG
+/// go over: decoding takes no longer than that.
 pub const MOST_PIXELS: u64 = 200_000_000;
 
 /// The most pixels of a picture that has to be in memory as a whole: progressive JPEG, PNG.
 pub const MOST_PIXELS_WHOLE: u64 = 16_000_000;
 
 /// The most scans of a JPEG: each goes over the whole picture, however few bytes it has.
-const MOST_SCANS: usize = 32;
+const MOST_SCANS: u64 = 32;
 
 /// The most marker segments of a JPEG.
 const MOST_SEGMENTS: usize = 4096;

@@ -31,6 +31,13 @@ pub(crate) fn sentence(words: &Words, fault: &PhotoFault) -> String {
                 ("most", (most / 1_000_000).to_string().into()),
             ],
         ),
+        PhotoFault::TooManyScans { pixels, most } => words.fill(
+            "photo-too-many-scans",
+            &[
+                ("pixels", pixels.to_string().into()),
+                ("most", most.to_string().into()),
+            ],
+        ),
         PhotoFault::CutOff => words.say("photo-cut-off"),
         PhotoFault::Damaged(detail) => why("photo-damaged", detail),
         PhotoFault::Unsupported(detail) => why("photo-unsupported", detail),

@@ -7,6 +7,7 @@ photo-none = The file is no photo: neither JPEG nor PNG by its first bytes, what
 photo-foreign = The file is { $found }; JPEG and PNG are taken in. Set the camera to JPEG, or save the picture as JPEG first.
 photo-too-large = The file has more than { $most } MB. Choose a smaller size in the camera.
 photo-too-many-pixels = The photo has { $width } × { $height } pixels; photos of this form are taken in up to { $most } million. Choose a smaller size in the camera.
+photo-too-many-scans = The photo has { $pixels } pixels in more than { $most } scans, which would take too long to read. Save it anew as a plain JPEG, not a progressive one.
 photo-cut-off = The photo is cut off: the file ends before the picture does. Copy it again, or take it again.
 photo-damaged = The photo is damaged ({ $why }). Copy it again, or take it again.
 photo-unsupported = The photo is of a form that cameras don't write ({ $why }). Save it as a plain JPEG first.

@@ -7,6 +7,7 @@ photo-none = El archivo no es una foto: ni JPEG ni PNG por sus primeros bytes, d
 photo-foreign = El archivo es { $found }; se guardan JPEG y PNG. Ponga la cámara en JPEG, o guarde antes la imagen como JPEG.
 photo-too-large = El archivo tiene más de { $most } MB. Elija un tamaño menor en la cámara.
 photo-too-many-pixels = La foto tiene { $width } × { $height } píxeles; las fotos de esta forma se guardan hasta { $most } millones. Elija un tamaño menor en la cámara.
+photo-too-many-scans = La foto tiene { $pixels } píxeles en más de { $most } pasadas, y leerla tardaría demasiado. Guárdela de nuevo como JPEG sencillo, no progresivo.
 photo-cut-off = La foto está cortada: el archivo termina antes que la imagen. Cópiela otra vez, o tómela otra vez.
 photo-damaged = La foto está dañada ({ $why }). Cópiela otra vez, o tómela otra vez.
 photo-unsupported = La foto es de una forma que las cámaras no escriben ({ $why }). Guárdela antes como JPEG sencillo.
