@@ -17,7 +17,7 @@ use std::path::Path;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-const ROUNDS: usize = 5;
+const ROUNDS: usize = 9;
 
 /// One round, each part in seconds.
 #[derive(Default, Clone)]
@@ -51,6 +51,8 @@ fn main() {
     let (copied, one) = (median(|r| r.copied), median(|r| r.one_file));
     let (written, back) = (median(|r| r.written), median(|r| r.read_back));
     let (checked, summed) = (median(|r| r.checked), median(|r| r.summed));
+    let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    println!("load of the machine: {}", load.trim());
     println!(
         "store: {} entries, {} MB",
         logbook.digest().seq,

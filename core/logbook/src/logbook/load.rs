@@ -3,7 +3,8 @@
 use super::Logbook;
 use crate::ledger;
 use crate::projection::{
-    Facts, OpenWalk, Progress, RigFold, VERSION, book_at, facts, glance, progress, rebuild,
+    Facts, OpenWalk, Progress, RigFold, VERSION, WalkBegun, book_at, facts, glance, progress,
+    rebuild,
 };
 use crate::store::{Damage, Store, StoreFault};
 use baywalk_domain::ids::RigId;
@@ -42,8 +43,8 @@ impl Logbook {
     /// A rig as its entries tell it, read from the store.
     fn load(&self, rig: RigId) -> Result<RigFold, StoreFault> {
         let conn = self.store.conn();
-        let open = glance(conn, rig)?.and_then(|glance| Some((glance.walk?, glance.begun)));
-        let Some((walk, begun)) = open else {
+        let open = glance(conn, rig)?.and_then(|glance| glance.walk);
+        let Some(WalkBegun { id: walk, begun }) = open else {
             let book = book_at(conn, rig, u64::MAX)?;
             return Ok(RigFold { book, walk: None });
         };

@@ -17,9 +17,7 @@ pub struct RigGlance {
     /// Its newest facts.
     pub rig: Rig,
     /// Its open walk.
-    pub walk: Option<WalkId>,
-    /// The entry that started the open walk; 0 where none is open.
-    pub begun: u64,
+    pub walk: Option<WalkBegun>,
     /// The day of the last walk that went through the whole rig to the end.
     pub last_walk: Option<NaiveDate>,
     /// The day of the last end of a walk of any scope.
@@ -29,6 +27,15 @@ pub struct RigGlance {
     pub odometer: Vec<OdometerNote>,
     /// How many findings wait.
     pub open_findings: u64,
+}
+
+/// A walk, and where it begins.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct WalkBegun {
+    /// The walk.
+    pub id: WalkId,
+    /// The number of the entry that started it.
+    pub begun: u64,
 }
 
 /// What the screen of a rig shows of its book.
@@ -70,8 +77,10 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
     let open = fold.open_walk();
     let told = RigGlance {
         rig: book.rig.clone(),
-        walk: open.map(|walk| walk.state.id),
-        begun: open.map_or(0, |walk| walk.begun),
+        walk: open.map(|walk| WalkBegun {
+            id: walk.state.id,
+            begun: walk.begun,
+        }),
         last_walk,
         last_end,
         odometer: odometer::telling(tx, rig, &[last_walk, last_end])?,

@@ -18,7 +18,7 @@ mod standing;
 mod walk;
 
 pub use change::Change;
-pub use glance::{OutlineBay, RigGlance, RigOutline};
+pub use glance::{OutlineBay, RigGlance, RigOutline, WalkBegun};
 pub use past::PointPast;
 pub use walk::WalkHead;
 

@@ -18,11 +18,18 @@ record! {
 }
 
 record! {
+    /// A walk, and where it begins.
+    WalkBegun = projection::WalkBegun {
+        id: Text<WalkId>,
+        begun: u64,
+    }
+}
+
+record! {
     /// What the list of rigs tells of one.
     RigGlance = projection::RigGlance {
         rig: Rig,
-        walk: Option<Text<WalkId>>,
-        begun: u64,
+        walk: Option<WalkBegun>,
         last_walk: Option<Text<NaiveDate>>,
         last_end: Option<Text<NaiveDate>>,
         odometer: Vec<OdometerNote>,

@@ -40,7 +40,7 @@ const FROZEN: [(u32, u64, &str, &str); 1] = [(
     1,
     112,
     "bd8c7a3cadfe1897866413b3c2a41cca456680d93fff4b30be6da824a03c123b",
-    "be4a0d34e544db9607a9869faf4979f165ee22db23cc93654a23fedc3752bd2b",
+    "83e3771ab40d7d5b5cdce8842bb91195178b4f71325548225761144ca95b4532",
 )];
 
 #[test]

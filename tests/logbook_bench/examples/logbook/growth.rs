@@ -2,7 +2,6 @@
 
 use crate::{acts, opening, shell};
 use baywalk_bench::fleet::{Fleet, LARGE};
-use baywalk_crash::work::open;
 use std::path::Path;
 
 const ENTRIES: [u64; 4] = [1_000, 10_000, 100_000, 1_000_000];
@@ -27,6 +26,5 @@ pub(crate) fn run(folder: &Path, made: &Path) {
         acts::run(&disk, &before, &next);
         std::fs::remove_dir_all(&disk).unwrap();
         std::fs::remove_dir_all(&before).unwrap();
-        fleet.logbook = open(&store).unwrap();
     }
 }

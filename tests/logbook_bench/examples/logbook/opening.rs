@@ -18,7 +18,7 @@ use std::time::Instant;
 /// The word that makes this program do one opening and print how long it took.
 pub(crate) const CHILD: &str = "open-once";
 
-const ROUNDS: usize = 60;
+const ROUNDS: usize = 31;
 const PAGE: usize = 4096;
 
 /// One opening: what to show, the folder, the rig; or the pages to read. A new logbook is opened
