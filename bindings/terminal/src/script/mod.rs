@@ -11,6 +11,8 @@ mod book;
 mod bring;
 mod fault;
 mod found;
+#[cfg(test)]
+mod hostile;
 mod line;
 mod run;
 mod written;

@@ -87,14 +87,14 @@ fn recorded(core: &Core, script: &Script, number: usize) -> bool {
         .is_ok_and(|rig| rig.is_some())
 }
 
-enum Prepared {
+pub(super) enum Prepared {
     Act(RigId, Act),
     /// The logbook has it already.
     Passed(RigId),
 }
 
 /// Turns a line into an act of the core.
-fn prepare(
+pub(super) fn prepare(
     core: &mut Core,
     script: &Script,
     (number, line): (usize, &Line),
