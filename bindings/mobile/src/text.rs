@@ -4,7 +4,7 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 39] = [
+const SHELL: [&str; 43] = [
     "told-recorded",
     "shell-closed",
     "shell-back",
@@ -44,6 +44,10 @@ const SHELL: [&str; 39] = [
     "shell-advise",
     "shell-anew",
     "shell-label-number",
+    "shell-notice-channel",
+    "shell-notice-open",
+    "shell-notice-no-time",
+    "shell-notice-part-missing",
 ];
 
 #[uniffi::export]

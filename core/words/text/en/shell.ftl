@@ -36,3 +36,7 @@ shell-hand-left = Left
 shell-advise = Show the advice
 shell-anew = Another terminal
 shell-label-number = Torque on the label, with its unit (such as 45 lbf.in); empty where there is none
+shell-notice-channel = Next walk and second look
+shell-notice-open = Open
+shell-notice-no-time = No time: in a week
+shell-notice-part-missing = Part missing: in two weeks

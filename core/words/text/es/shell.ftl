@@ -36,3 +36,7 @@ shell-hand-left = Izquierda
 shell-advise = Mostrar el consejo
 shell-anew = Otro terminal
 shell-label-number = Par de la etiqueta, con su unidad (como 45 lbf.in); vacío si no lo hay
+shell-notice-channel = Próximo recorrido y segunda mirada
+shell-notice-open = Abrir
+shell-notice-no-time = Sin tiempo: en una semana
+shell-notice-part-missing = Falta una pieza: en dos semanas
