@@ -8,6 +8,7 @@ mod append;
 mod digest;
 mod fault;
 mod kinds;
+mod misfit;
 mod read;
 mod upcast;
 mod verify;
@@ -15,8 +16,8 @@ mod verify;
 pub use digest::{Digest, Head};
 pub use fault::EntryFault;
 pub use kinds::{KINDS, current};
+pub use misfit::{Misfit, MisfitWhy, Verified};
 pub use read::{Numbered, read};
-pub use verify::{Misfit, MisfitWhy, Verified};
 
 pub(crate) use append::{append, put};
 pub(crate) use read::{

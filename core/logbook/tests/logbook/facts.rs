@@ -1,9 +1,10 @@
 //! What several walks tell together.
 
 use crate::rehearsal::{AC_BAY, CLAMP, LINE, NEUTRAL, SWITCH};
-use crate::script::{Script, bay, found, held, moved, open, point, rig, rig_noted, set};
+use crate::script::{Script, at_ac_bay, bay, found, held, moved, open, point, rig, rig_noted, set};
 use baywalk_domain::finding::FindingKind;
-use baywalk_domain::walk::{Act, AsLeft, Ending, Scope};
+use baywalk_domain::units::Stated;
+use baywalk_domain::walk::{Act, AsLeft, Damage, Ending, Scope};
 use baywalk_logbook::Logbook;
 use tempfile::tempdir;
 
@@ -77,4 +78,43 @@ fn the_rules_are_told_what_earlier_walks_found() {
             .iter()
             .all(|proof| proof.after.is_some())
     );
+}
+
+#[test]
+fn what_acts_add_in_memory_is_what_is_read_when_it_is_opened_again() {
+    let folder = tempdir().unwrap();
+    let mut script = at_ac_bay();
+    script.add(Act::Odometer(Stated::parse_pair("41300 mi").unwrap()));
+    script.add(found(LINE, moved()));
+    script.add(set(LINE));
+    script.add(Act::Damage {
+        point: point(NEUTRAL),
+        damage: Damage::Corrosion,
+        note: "white crust".to_owned(),
+    });
+    let told = |logbook: &Logbook| {
+        let glance = logbook.glance(rig()).unwrap();
+        assert_eq!(
+            usize::try_from(glance.open_findings).unwrap(),
+            logbook.findings(rig()).unwrap().len()
+        );
+        assert_eq!(glance.odometer, logbook.odometer(rig()).unwrap());
+        (
+            logbook.findings(rig()).unwrap(),
+            logbook.odometer(rig()).unwrap(),
+            logbook.unsettled(rig()).unwrap(),
+            glance,
+            logbook.outline(rig()).unwrap(),
+        )
+    };
+    let mut logbook = open(folder.path());
+    script.play(&mut logbook);
+    let live = told(&logbook);
+    assert_eq!((live.0.len(), live.1.len()), (1, 2));
+    assert!(live.3.walk.is_some());
+    drop(logbook);
+    let mut logbook = open(folder.path());
+    assert_eq!(told(&logbook), live);
+    logbook.rebuild().unwrap();
+    assert_eq!(told(&logbook), live);
 }
