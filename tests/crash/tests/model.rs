@@ -1,6 +1,11 @@
 //! Random acts, strikes, repeats, reopenings and crashes, against a plain model. The long run,
 //! `BAYWALK_LONG=1`, takes 10,000 sequences of 50.
 
+#![expect(
+    clippy::unwrap_used,
+    reason = "a test that can't go on stops with the reason"
+)]
+
 use baywalk_crash::model::Model;
 use baywalk_crash::walker::Walker;
 use baywalk_crash::work::{STORE, book, open};
