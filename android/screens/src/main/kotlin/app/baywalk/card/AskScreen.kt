@@ -3,6 +3,7 @@ package app.baywalk.card
 import androidx.compose.foundation.background
 import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.heightIn
@@ -86,8 +87,10 @@ fun Field(typed: String, label: String, onType: (String) -> Unit) {
     BasicTextField(
         typed,
         onType,
-        Modifier.fillMaxWidth().heightIn(min = 56.dp).background(tokens.well).border(2.dp, tokens.ink).padding(12.dp).semantics { contentDescription = label },
+        Modifier.fillMaxWidth().heightIn(min = 56.dp).background(tokens.well).border(2.dp, tokens.ink).semantics { contentDescription = label },
         textStyle = styleOf(Type.Body, tokens.ink),
         cursorBrush = SolidColor(tokens.mark),
+        // The room around the text belongs to the field, so that a tap on it counts.
+        decorationBox = { text -> Box(Modifier.padding(12.dp)) { text() } },
     )
 }

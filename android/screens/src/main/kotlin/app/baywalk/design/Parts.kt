@@ -96,7 +96,7 @@ fun Head(title: String, onBack: (() -> Unit)?, tag: String = "", onMore: (() -> 
     ) {
         if (onBack != null) DrawnKey(say("shell-back"), onBack) { ink -> backArrow(ink) }
         if (tag.isNotEmpty()) Tag(tag)
-        Words(title, Type.Heading, Modifier.weight(1f).semantics { heading() }, lines = 2)
+        Words(title, Type.Heading, Modifier.weight(1f).semantics { heading() })
         if (onMore != null) DrawnKey(say("shell-more"), onMore) { ink -> threeSquares(ink) }
     }
 }
