@@ -67,6 +67,17 @@ pub(crate) fn code(file: &File) -> Vec<(usize, &str)> {
 /// Sources of the crates that ship, without tests.
 pub(crate) fn shipped(below: &str) -> Vec<File> {
     let mut files = files(below, ".rs");
+    let tests: Vec<String> = files.iter().flat_map(modules_of_tests).collect();
     files.retain(|file| !file.path.contains("/tests") && !file.path.ends_with("tests.rs"));
+    files.retain(|file| !tests.contains(&file.path));
     files
+}
+
+/// The files that a module declares for tests alone.
+fn modules_of_tests(file: &File) -> Vec<String> {
+    let folder = file.path.rsplit_once('/').map_or("", |(folder, _)| folder);
+    let lines: Vec<&str> = file.text.lines().map(str::trim).collect();
+    let pairs = lines.windows(2).filter(|pair| pair[0] == "#[cfg(test)]");
+    let named = pairs.filter_map(|pair| pair[1].strip_prefix("mod ")?.strip_suffix(';'));
+    named.map(|name| format!("{folder}/{name}.rs")).collect()
 }

@@ -2,8 +2,9 @@
 
 use crate::view::{self, PressedView, Room};
 use crate::{Baywalk, Fault};
+use baywalk_screens::Told;
+use baywalk_screens::start::{self, FirstWalk};
 use baywalk_screens::step::{Press, press_card};
-use baywalk_screens::{Told, start};
 
 #[uniffi::export]
 impl Baywalk {
@@ -25,6 +26,14 @@ impl Baywalk {
             second_look,
         };
         self.with_rig(rig, |core, rig| start::start(core, rig, &wish))
+    }
+
+    /// The first walk that a newcomer is offered; none where the rig was walked before.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn first_walk(&self, rig: &str) -> Result<Option<FirstWalk>, Fault> {
+        self.with_rig(rig, |core, rig| start::first(core, rig))
     }
 
     /// Takes a key that was pressed on a card, once; gives what became of it and the card that stands

@@ -5,7 +5,7 @@ use baywalk_domain::ids::RigId;
 use baywalk_screens::{Core, Problem, ProblemKind};
 use baywalk_words::Words;
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 
 /// The logbook of this phone and the words of its owner.
@@ -13,6 +13,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 pub struct Baywalk {
     core: Mutex<Option<Core>>,
     pub(crate) words: Words,
+    pub(crate) folder: PathBuf,
 }
 
 #[uniffi::export]
@@ -30,6 +31,7 @@ impl Baywalk {
         Ok(Arc::new(Self {
             core: Mutex::new(Some(core)),
             words,
+            folder: PathBuf::from(folder),
         }))
     }
 

@@ -8,14 +8,18 @@ mod photo;
 mod picture;
 mod safe;
 mod screens;
+mod set_up;
 mod text;
 mod view;
 
 pub use baywalk::Baywalk;
 pub use book::Field;
 pub use fault::Fault;
+pub use photo::PinPlace;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};
-pub use view::{BayView, CardView, Glyph, PointRow, PressedView, RigView, Room, ShownPair};
+pub use view::{
+    BayView, CardView, Glyph, PinView, PointRow, PressedView, RigView, Room, ShownPair,
+};
 
 uniffi::setup_scaffolding!();

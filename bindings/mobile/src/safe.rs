@@ -72,17 +72,11 @@ impl Baywalk {
     pub fn restore_plan(
         &self,
         from: &str,
-        folder: &str,
         passphrase: &str,
         watcher: Arc<dyn Watcher>,
     ) -> Result<RestoreScreen, Fault> {
         let sealed = Passphrase::new(passphrase);
-        let wish = Wish {
-            folder: Path::new(folder),
-            from: Path::new(from),
-            passphrase: sealed.as_ref(),
-            replace: false,
-        };
+        let wish = self.wish(from, sealed.as_ref(), false);
         Ok(restore::plan(&self.words, &wish, &mut watch(&watcher))?)
     }
 
@@ -94,17 +88,11 @@ impl Baywalk {
     pub fn restore(
         &self,
         from: &str,
-        folder: &str,
         passphrase: &str,
         watcher: Arc<dyn Watcher>,
     ) -> Result<RestoreScreen, Fault> {
         let sealed = Passphrase::new(passphrase);
-        let wish = Wish {
-            folder: Path::new(folder),
-            from: Path::new(from),
-            passphrase: sealed.as_ref(),
-            replace: true,
-        };
+        let wish = self.wish(from, sealed.as_ref(), true);
         self.let_go()?;
         match restore::restore(&self.words, &wish, &mut watch(&watcher)) {
             Ok((core, screen)) => {
@@ -112,7 +100,7 @@ impl Baywalk {
                 Ok(screen)
             }
             Err(problem) => {
-                self.put(baywalk_screens::Core::open(Path::new(folder), self.words)?);
+                self.put(baywalk_screens::Core::open(&self.folder, self.words)?);
                 Err(problem.into())
             }
         }
@@ -124,5 +112,21 @@ impl Baywalk {
     /// [`Fault`] where the logbook can't be read.
     pub fn verify(&self) -> Result<VerifyScreen, Fault> {
         self.with(|core| verify(core))
+    }
+}
+
+impl Baywalk {
+    fn wish<'a>(
+        &'a self,
+        from: &'a str,
+        passphrase: Option<&'a Passphrase>,
+        replace: bool,
+    ) -> Wish<'a> {
+        Wish {
+            folder: &self.folder,
+            from: Path::new(from),
+            passphrase,
+            replace,
+        }
     }
 }

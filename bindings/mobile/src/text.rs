@@ -4,8 +4,30 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 43] = [
+const SHELL: [&str; 65] = [
     "told-recorded",
+    "shell-photo",
+    "shell-pins",
+    "shell-pin-where",
+    "shell-pin-before",
+    "shell-pin-out",
+    "shell-pin-next",
+    "shell-pins-done",
+    "shell-again",
+    "shell-set-up",
+    "shell-set-up-here",
+    "shell-facts",
+    "shell-retire",
+    "shell-retire-sure",
+    "shell-first-walk",
+    "shell-text-sample",
+    "shell-passphrase",
+    "shell-restore",
+    "shell-restore-now",
+    "set-up-bay",
+    "set-up-device-new",
+    "set-up-terminal",
+    "set-up-look-new",
     "shell-closed",
     "shell-back",
     "shell-back-to-card",

@@ -176,6 +176,29 @@ fn rig(words: &Words) -> Command {
                 .about(say("terminal-rig-retire"))
                 .arg(word("code", "terminal-argument-code")),
         )
+        .subcommands(set_up(words))
+}
+
+/// Setting a rig up where one stands.
+fn set_up(words: &Words) -> [Command; 4] {
+    let verb = |name: &'static str, key: &str| Command::new(name).about(words.say(key));
+    let code = || {
+        Arg::new("code")
+            .required(true)
+            .help(words.say("terminal-argument-code"))
+    };
+    let piece = Arg::new("piece").required(true);
+    let bay = Arg::new("bay").long("bay").default_value("");
+    let answers = Arg::new("answers").num_args(0..).allow_hyphen_values(true);
+    [
+        verb("here", "terminal-rig-here")
+            .arg(piece.help(words.say("terminal-argument-piece")))
+            .arg(answers.help(words.say("terminal-argument-answers")))
+            .arg(bay.help(words.say("terminal-argument-bay"))),
+        verb("again", "terminal-rig-again").arg(code()),
+        verb("facts", "terminal-rig-facts").arg(code()),
+        verb("sources", "terminal-rig-sources"),
+    ]
 }
 
 fn walk(words: &Words) -> Command {
@@ -239,6 +262,8 @@ fn photo(words: &Words) -> Command {
         about.help(words.say("terminal-argument-about"))
     };
     let verb = |name: &'static str, key: &str| Command::new(name).about(words.say(key));
+    let named = |name: &'static str, key: &str| Arg::new(name).help(words.say(key));
+    let parts = |name: &'static str, key: &str| named(name, key).value_parser(value_parser!(u16));
     let caption = Arg::new("caption").long("caption");
     let keep = Arg::new("keep").value_parser(["yes", "no"]);
     Command::new("photo")
@@ -256,6 +281,16 @@ fn photo(words: &Words) -> Command {
                 .arg(file()),
         )
         .subcommand(verb("arrived", "terminal-photo-arrived"))
+        .subcommand(
+            verb("show", "terminal-photo-show")
+                .arg(named("bay", "terminal-argument-bay").required(true)),
+        )
+        .subcommand(
+            verb("pin", "terminal-photo-pin")
+                .arg(named("point", "terminal-argument-point").required(true))
+                .arg(parts("across", "terminal-argument-across").requires("down"))
+                .arg(parts("down", "terminal-argument-down")),
+        )
         .subcommand(verb("forget", "terminal-photo-forget").arg(file()))
         .subcommand(verb("check", "terminal-photo-check"))
         .subcommand(verb("clear", "terminal-photo-clear"))

@@ -78,6 +78,8 @@ fn adopt(old: &Book, mut new: Book) -> Book {
     for tool in &mut new.tools {
         tool.id = tools(tool.id);
     }
+    // The files tell of no photos; what the book has of them stays.
+    new.bay_photos.clone_from(&old.bay_photos);
     new
 }
 

@@ -24,6 +24,7 @@ pub mod rig;
 pub mod rigs;
 pub mod room;
 mod safe;
+pub mod set_up;
 pub mod start;
 pub mod step;
 mod told;

@@ -1,9 +1,62 @@
 //! Starting a walk.
 
-use crate::{Core, Problem, Told};
+use crate::{Core, Problem, Told, report};
 use baywalk_domain::ids::RigId;
-use baywalk_domain::rig::{Book, Code};
+use baywalk_domain::rig::{Bay, Book, Code, DeviceKind};
 use baywalk_domain::walk::{Act, Scope};
+use serde::Serialize;
+
+/// How many bays a newcomer's first walk goes through.
+const FIRST_BAYS: usize = 2;
+
+/// What is looked at first where there is no time for more: all power goes through them. Common
+/// practice, no source.
+const FIRST: [DeviceKind; 4] = [
+    DeviceKind::TransferSwitch,
+    DeviceKind::AcPanel,
+    DeviceKind::DcPanel,
+    DeviceKind::FuseBlock,
+];
+
+/// A first walk of a few bays.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct FirstWalk {
+    /// What it is, in words.
+    pub words: String,
+    /// The codes of its bays.
+    pub bays: Vec<String>,
+}
+
+/// The first walk that a newcomer to a rig is offered: two bays, where all power goes through.
+/// `None` where the rig was walked before, or has no more bays than that.
+///
+/// # Errors
+/// [`Problem`] where there is no such rig or the logbook can't be read.
+pub fn first(core: &Core, rig: RigId) -> Result<Option<FirstWalk>, Problem> {
+    let book = core.logbook.book(rig)?;
+    let mut bays = book.bays_in_order();
+    if bays.len() <= FIRST_BAYS || report::last_walk(core, rig).is_ok() {
+        return Ok(None);
+    }
+    let rank = |bay: &&Bay| {
+        let ranks = book
+            .devices_of(bay.id)
+            .filter_map(|device| FIRST.iter().position(|kind| *kind == device.kind));
+        ranks.min().unwrap_or(FIRST.len())
+    };
+    bays.sort_by_key(rank);
+    bays.truncate(FIRST_BAYS);
+    let names: Vec<String> = bays
+        .iter()
+        .map(|bay| format!("{} {}", bay.code, bay.name))
+        .collect();
+    let args = [("bays", names.join(", ").into())];
+    Ok(Some(FirstWalk {
+        words: core.words.fill("set-up-first-walk", &args),
+        bays: bays.iter().map(|bay| bay.code.to_string()).collect(),
+    }))
+}
 
 /// What kind of walk is wished.
 #[derive(Debug, Clone, Copy)]

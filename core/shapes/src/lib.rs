@@ -21,6 +21,7 @@ pub mod mesh;
 pub mod one_line;
 pub mod palette;
 pub mod pin;
+pub mod places;
 pub mod proof;
 pub mod screw;
 pub mod sign;

@@ -140,6 +140,11 @@ impl Words {
             BookFault::ToolScale { of } => {
                 self.fill("fault-tool-scale", &[("code", of.as_str().into())])
             }
+            BookFault::Pin { bay } => self.fill("fault-pin", &[("code", bay.as_str().into())]),
+            BookFault::NoPhoto { bay } => {
+                self.fill("fault-no-photo", &[("code", bay.as_str().into())])
+            }
+            BookFault::NoBay => self.say("refused-not-in-book"),
             BookFault::EmptyName => self.say("fault-empty-name"),
             BookFault::Months { months } => {
                 self.fill("fault-months", &[("months", (*months).into())])

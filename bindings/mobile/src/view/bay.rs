@@ -7,8 +7,10 @@ use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::{Book, Code, Point};
 use baywalk_domain::walk::WalkState;
 use baywalk_screens::card::{Line, LineState};
+use baywalk_screens::photo::{self, BayPhotoScreen, PinScreen};
 use baywalk_screens::rig::{RigScreen, rig as rig_screen};
 use baywalk_screens::{Core, Named, Problem, ProblemKind};
+use baywalk_shapes::pin::{PinState, pin};
 use baywalk_shapes::{mesh, sign};
 
 /// A bay as it is shown.
@@ -28,6 +30,19 @@ pub struct BayView {
     pub line: Picture,
     /// Its points, in order.
     pub points: Vec<PointRow>,
+    /// The photo that shows it, where there is one.
+    pub photo: Option<BayPhotoScreen>,
+    /// The pins on that photo, drawn.
+    pub pins: Vec<PinView>,
+}
+
+/// A pin on the photo of a bay; its middle stands at its place.
+#[derive(Debug, Clone, uniffi::Record)]
+pub struct PinView {
+    /// Where it stands, and for which point.
+    pub pin: PinScreen,
+    /// How it is drawn.
+    pub glyph: Picture,
 }
 
 /// A point in the list of its bay.
@@ -65,6 +80,9 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
     let bay = found.ok_or_else(missing)?;
     let said = said(rig_screen(core, rig)?, core);
     let points = book.points_of(bay.id);
+    let photo = photo::of_bay(core, (&book, walk.as_ref()), bay.id);
+    let pinned = photo.iter().flat_map(|photo| &photo.pins);
+    let pins = pinned.map(|pin| pin_view(pin, (&points, walk.as_ref())));
     let place = [bay.place.clone(), core.words.code(bay.side)];
     Ok(BayView {
         tag: bay.code.to_string(),
@@ -81,7 +99,23 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
             .iter()
             .map(|point| row(core, (&book, walk.as_ref()), point))
             .collect(),
+        pins: pins.collect(),
+        photo,
     })
+}
+
+/// A pin: filled once its point is gone through in this walk.
+fn pin_view(at: &PinScreen, (points, walk): (&[&Point], Option<&WalkState>)) -> PinView {
+    let point = points.iter().find(|point| point.code.as_str() == at.code);
+    let record = point.and_then(|point| walk?.point(point.id));
+    let state = match record {
+        Some(record) if record.is_done() => PinState::Done,
+        _ => PinState::ToDo,
+    };
+    PinView {
+        glyph: pin(&at.code, state).into(),
+        pin: at.clone(),
+    }
 }
 
 /// What the line says; live where no walk is open.

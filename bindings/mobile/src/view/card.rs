@@ -2,6 +2,7 @@
 
 use super::glyph::glyphs;
 use super::line::line;
+use super::places::places;
 use super::proof::proof;
 use super::sources::sources;
 use crate::{Glyph, Picture, ShownPair};
@@ -31,6 +32,8 @@ pub struct CardView {
     pub diagram: Option<Picture>,
     /// The pairs of a proof in rows.
     pub pairs: Vec<ShownPair>,
+    /// Where its point is among those of the bay, as on the bay's photo; none where it has no pin.
+    pub places: Option<Picture>,
 }
 
 /// What became of a pressed key, and the card that stands now.
@@ -78,6 +81,7 @@ pub(crate) fn card(core: &Core, rig: RigId, card: Card, room: Room) -> Result<Ca
         line: line(&card.line, shown, bay, card.point.as_deref(), room.width),
         plate: card.figure.as_ref().map(|figure| plate(figure, room)),
         glyphs: glyphs(&card, fastening(&book, card.point.as_deref())),
+        places: card.point.as_deref().and_then(|point| places(shown, point)),
         diagram,
         pairs,
         card,

@@ -4,11 +4,12 @@ mod bay;
 mod card;
 mod glyph;
 mod line;
+mod places;
 mod proof;
 mod rig;
 mod sources;
 
-pub use bay::{BayView, PointRow};
+pub use bay::{BayView, PinView, PointRow};
 pub use card::{CardView, PressedView, Room};
 pub use glyph::Glyph;
 pub use proof::ShownPair;

@@ -14,6 +14,7 @@ mod report;
 mod restore;
 mod rig;
 mod secret;
+mod set_up;
 mod torque;
 mod walk;
 

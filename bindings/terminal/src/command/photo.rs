@@ -19,6 +19,22 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
             let told = photo::expect(core, rig, text(of, "about"), path(of))?;
             lines(of, &[told])
         }
+        Some(("show", of)) => {
+            let rig = rig_of(core, of)?;
+            let told = photo::show(core, rig, text(of, "bay"))?;
+            out::told(of, &told)
+        }
+        Some(("pin", of)) => {
+            let rig = rig_of(core, of)?;
+            let part = |name| of.get_one::<u16>(name).copied();
+            let told = photo::pin(
+                core,
+                rig,
+                text(of, "point"),
+                part("across").zip(part("down")),
+            )?;
+            out::told(of, &told)
+        }
         Some(("arrived", of)) => arrived(core, of),
         Some(("forget", of)) => lines(of, &[photo::forget(core, path(of))?]),
         Some(("clear", of)) => lines(of, &[photo::clear(core)?]),

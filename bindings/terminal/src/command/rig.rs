@@ -1,6 +1,6 @@
 //! `rig`: listing, starting, loading, changing and writing out rigs.
 
-use super::{fields, rig_of, text};
+use super::{fields, rig_of, set_up, text};
 use crate::out;
 use baywalk_logbook::rigfile::{self, NamedText};
 use baywalk_screens::{Core, Problem, Told, book, files, rig, rigs};
@@ -70,6 +70,7 @@ fn change(
             let told = book::change(core, rig, text(of, "code"), &fields)?;
             all_told(core, of, &told)
         }
+        "here" | "again" | "facts" | "sources" => set_up::run(core, rig, (verb, of)),
         _ => {
             let told = book::retire(core, rig, text(of, "code"))?;
             all_told(core, of, &told)

@@ -1,6 +1,6 @@
 //! The whole of what is known of a rig.
 
-use super::{Bay, Code, Device, Point, Source, Tool};
+use super::{Bay, BayPhoto, Code, Device, Point, Source, Tool};
 use crate::coded::coded;
 use crate::ids::{BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use crate::units::{DistanceUnit, Stated};
@@ -70,6 +70,8 @@ pub struct Book {
     pub points: Vec<Point>,
     /// The tools used on it.
     pub tools: Vec<Tool>,
+    /// The photos that show its bays, one a bay at most.
+    pub bay_photos: Vec<BayPhoto>,
 }
 
 macro_rules! by_id {
@@ -93,6 +95,7 @@ impl Book {
             devices: Vec::new(),
             points: Vec::new(),
             tools: Vec::new(),
+            bay_photos: Vec::new(),
         }
     }
 
@@ -107,6 +110,12 @@ impl Book {
         point in points: PointId => Point,
         /// The tool with a name.
         tool in tools: ToolId => Tool,
+    }
+
+    /// The photo that shows a bay.
+    #[must_use]
+    pub fn bay_photo(&self, bay: BayId) -> Option<&BayPhoto> {
+        self.bay_photos.iter().find(|photo| photo.bay == bay)
     }
 
     /// Sources that may be there: had, or not sure.

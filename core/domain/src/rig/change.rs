@@ -1,6 +1,9 @@
 //! Adding to a book, changing and retiring: what may be, and what it makes of the book.
 
-use super::{Bay, Book, Code, Device, Feed, Opening, Point, Rig, Source, TerminalFault, Tool};
+use super::{
+    Bay, BayPhoto, Book, Code, Device, Feed, Opening, Point, Rig, Source, TerminalFault, Tool,
+    is_digest,
+};
 use crate::ids::{BayId, DeviceId, PointId, SourceId, ToolId};
 
 /// One change of a rig's book.
@@ -23,6 +26,8 @@ pub enum BookChange {
     Point(Box<Point>),
     /// A tool.
     Tool(Box<Tool>),
+    /// The photo that shows a bay, in the place of the one before.
+    BayPhoto(Box<BayPhoto>),
 }
 
 /// Which record has a code.
@@ -85,6 +90,21 @@ pub enum BookFault {
         /// The tool.
         of: Code,
     },
+    /// A pin names a point that is in another bay, or names it a second time.
+    #[error("a photo of {bay} has a pin that is another bay's, or stands twice")]
+    Pin {
+        /// The bay that the photo shows.
+        bay: Code,
+    },
+    /// A bay's photo is named by nothing.
+    #[error("a photo of {bay} is named by nothing")]
+    NoPhoto {
+        /// The bay.
+        bay: Code,
+    },
+    /// A bay's photo shows a bay that the book does not have.
+    #[error("a photo shows a bay that is not in the book")]
+    NoBay,
     /// A name is empty.
     #[error("a name is empty")]
     EmptyName,
@@ -113,6 +133,7 @@ impl Book {
             BookChange::Device(device) => self.check_device(device),
             BookChange::Point(point) => self.check_point(point),
             BookChange::Tool(tool) => self.check_tool(tool),
+            BookChange::BayPhoto(photo) => self.check_bay_photo(photo),
         }
     }
 
@@ -126,6 +147,9 @@ impl Book {
             BookChange::Device(record) => put(&mut self.devices, record, |r| r.id == record.id),
             BookChange::Point(record) => put(&mut self.points, record, |r| r.id == record.id),
             BookChange::Tool(record) => put(&mut self.tools, record, |r| r.id == record.id),
+            BookChange::BayPhoto(record) => {
+                put(&mut self.bay_photos, record, |r| r.bay == record.bay);
+            }
         }
     }
 
@@ -152,7 +176,26 @@ impl Book {
         self.check_wiring()?;
         self.points
             .iter()
-            .try_for_each(|point| self.check_point(point))
+            .try_for_each(|point| self.check_point(point))?;
+        self.bay_photos
+            .iter()
+            .try_for_each(|photo| self.check_bay_photo(photo))
+    }
+
+    fn check_bay_photo(&self, photo: &BayPhoto) -> Result<(), BookFault> {
+        let bay = self.bay(photo.bay).ok_or(BookFault::NoBay)?;
+        let of = || bay.code.clone();
+        if !is_digest(&photo.photo) {
+            return Err(BookFault::NoPhoto { bay: of() });
+        }
+        let mut seen = std::collections::HashSet::new();
+        let here = |point: PointId| self.point(point).and_then(|point| self.bay_of(point));
+        let mut pins = photo.pins.iter().map(|pin| pin.point());
+        if pins.all(|point| here(point) == Some(bay.id) && seen.insert(point)) {
+            Ok(())
+        } else {
+            Err(BookFault::Pin { bay: of() })
+        }
     }
 
     fn check_bay(&self, bay: &Bay) -> Result<(), BookFault> {

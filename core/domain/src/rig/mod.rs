@@ -1,6 +1,7 @@
 //! The rig book: one motorhome or trailer with its sources, bays, devices and points.
 
 mod bay;
+mod bay_photo;
 mod book;
 mod change;
 mod code;
@@ -15,6 +16,8 @@ mod tool;
 mod wire_size;
 
 pub use bay::{Bay, Side, Station};
+pub(crate) use bay_photo::is_digest;
+pub use bay_photo::{BayPhoto, Pin};
 pub use book::{Book, Rig, RigKind, ServiceKind, YearlyRule};
 pub use change::{BookChange, BookFault, CodeOwner};
 pub use code::{Code, CodeFault};

@@ -66,6 +66,7 @@ fn records(book: &Book) -> Vec<BookChange> {
         .chain(each(&book.devices, BookChange::Device))
         .chain(each(&book.points, BookChange::Point))
         .chain(each(&book.tools, BookChange::Tool))
+        .chain(each(&book.bay_photos, BookChange::BayPhoto))
         .collect()
 }
 
@@ -78,5 +79,6 @@ const fn list(change: &BookChange) -> &'static str {
         BookChange::Device(_) => "device",
         BookChange::Point(_) => "point",
         BookChange::Tool(_) => "tool",
+        BookChange::BayPhoto(_) => "bay-photo",
     }
 }

@@ -26,7 +26,7 @@ mod writer;
 
 pub use fault::{Fault, FaultKind, Limit, RecordKind};
 pub use layouts::{Layout, bench, layouts};
-pub use patch::{PatchFault, add, patch};
+pub use patch::{PatchFault, add, fields, patch};
 pub use reader::read;
 pub use text::NamedText;
 pub use writer::{Files, write};

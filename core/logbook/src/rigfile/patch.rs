@@ -72,6 +72,41 @@ pub fn add(files: &Files, part: &str, fields: &[(String, String)]) -> Result<Fil
     })
 }
 
+/// The fields of the record that has a code, as they stand in the files: empty cells of a point too.
+///
+/// # Errors
+/// [`PatchFault`] where the texts are no rig files or nothing has the code.
+pub fn fields(files: &Files, code: &Code) -> Result<Vec<(String, String)>, PatchFault> {
+    let mut document: DocumentMut = files.toml.parse().map_err(|_| PatchFault::Unreadable)?;
+    for part in PARTS {
+        if let Some(table) = find(&mut document, part, code) {
+            let text = |item: &Item| {
+                item.as_str()
+                    .map_or_else(|| item.to_string(), str::to_owned)
+            };
+            let pairs = table.iter().map(|(key, item)| (key.to_owned(), text(item)));
+            return Ok(pairs
+                .map(|(key, text)| (key, text.trim().to_owned()))
+                .collect());
+        }
+    }
+    let mut reader = csv::Reader::from_reader(files.csv.as_bytes());
+    let unreadable = |_| PatchFault::Unreadable;
+    let head = reader.headers().map_err(unreadable)?.clone();
+    let at = head.iter().position(|column| column == "code");
+    for row in reader.records() {
+        let row = row.map_err(unreadable)?;
+        let own = at.and_then(|at| Code::parse(row.get(at)?).ok());
+        if own.as_ref() == Some(code) {
+            let pairs = head.iter().zip(row.iter());
+            return Ok(pairs
+                .map(|(column, cell)| (column.to_owned(), cell.to_owned()))
+                .collect());
+        }
+    }
+    Err(PatchFault::NoCode(code.clone()))
+}
+
 fn find<'a>(document: &'a mut DocumentMut, part: &str, code: &Code) -> Option<&'a mut Table> {
     let tables = document.get_mut(part)?.as_array_of_tables_mut()?;
     tables.iter_mut().find(|table| {
@@ -79,6 +114,9 @@ fn find<'a>(document: &'a mut DocumentMut, part: &str, code: &Code) -> Option<&'
         text.and_then(|text| Code::parse(text).ok()).as_ref() == Some(code)
     })
 }
+
+/// The keys whose values are text whatever they look like: a bay may be called 12.
+const TEXTS: [&str; 6] = ["code", "name", "place", "keep_out", "how", "note"];
 
 /// Sets keys; an empty value takes the key out.
 fn fill(table: &mut Table, fields: &[(String, String)]) {
@@ -89,7 +127,7 @@ fn fill(table: &mut Table, fields: &[(String, String)]) {
         }
         let written: Result<Value, _> = text.parse();
         let value = match written {
-            Ok(value) if !value.is_float() => value,
+            Ok(value) if !value.is_float() && !TEXTS.contains(&key.as_str()) => value,
             _ => Value::from(text.as_str()),
         };
         table.insert(key, Item::Value(value));
@@ -178,12 +216,25 @@ mod tests {
     }
 
     #[test]
+    fn the_fields_of_a_record_are_told_as_they_stand() {
+        let of = |code| fields(&files(), &Code::parse(code).unwrap()).unwrap();
+        assert_eq!(of("A"), [field("code", "A"), field("name", "nose")]);
+        let point = of("A1");
+        assert_eq!(
+            point[2..],
+            [field("name", "L1, in"), field("torque", "45 lbf.in")]
+        );
+    }
+
+    #[test]
     fn a_bay_is_changed_and_added_with_lists_and_text() {
         let code = Code::parse("A").unwrap();
         let fields = [field("fed_by", "[\"S1\"]"), field("name", "under the bed")];
         let changed = patch(&files(), &code, &fields).unwrap();
         assert!(changed.toml.contains("fed_by = [\"S1\"]"));
         assert!(changed.toml.contains("name = \"under the bed\""));
+        let numbered = patch(&changed, &code, &[field("name", "12")]).unwrap();
+        assert!(numbered.toml.contains("name = \"12\""));
         let added = add(
             &changed,
             "bay",

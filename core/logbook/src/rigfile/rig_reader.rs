@@ -56,6 +56,7 @@ pub(super) fn read(top: Entry<'_>, act: ActId, codes: &mut Codes) -> Option<Book
         devices,
         points: Vec::new(),
         tools,
+        bay_photos: Vec::new(),
     })
 }
 

@@ -5,7 +5,7 @@ use super::{StoreFault, VERSION};
 use rusqlite::{Connection, TransactionBehavior};
 
 /// What leads from each version to the next, from version 1 on.
-const STEPS: &[&str] = &[include_str!("sql/to_2.sql")];
+const STEPS: &[&str] = &[include_str!("sql/to_2.sql"), include_str!("sql/to_3.sql")];
 
 /// Brings a store from an older version to the present one, all or nothing.
 pub(super) fn migrate(conn: &mut Connection, from: u32) -> Result<(), StoreFault> {

@@ -26,7 +26,7 @@ const APPLICATION: i32 = 0x6261_7977;
 
 /// The version of the store: the form of its lasting tables and the kinds and versions of entries
 /// that may stand in it. It goes up when an older program could no longer read all of it.
-pub const VERSION: u32 = 2;
+pub const VERSION: u32 = 3;
 
 /// The name of the database file.
 pub const DATABASE: &str = "baywalk.db";

@@ -1,7 +1,7 @@
 //! A rig's book.
 
-use super::shape::record;
-use super::{Bay, Device, Point, Quantity, Source, Text, Tool, Word};
+use super::shape::{is_plain, record};
+use super::{Bay, BayPhoto, Device, Point, Quantity, Source, Text, Tool, Word};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::{self, RigKind, ServiceKind};
 use baywalk_domain::units::DistanceUnit;
@@ -35,5 +35,7 @@ record! {
         devices: Vec<Device>,
         points: Vec<Point>,
         tools: Vec<Tool>,
+        #[serde(default, skip_serializing_if = "is_plain")]
+        bay_photos: Vec<BayPhoto>,
     }
 }

@@ -1,7 +1,7 @@
 //! One change of a rig's book.
 
 use super::shape::choice;
-use super::{Bay, Book, Device, Point, Rig, Source, Tool};
+use super::{Bay, BayPhoto, Book, Device, Point, Rig, Source, Tool};
 use baywalk_domain::rig;
 
 choice! {
@@ -14,5 +14,6 @@ choice! {
         Device(device: Box<Device>),
         Point(point: Box<Point>),
         Tool(tool: Box<Tool>),
+        BayPhoto(bay_photo: Box<BayPhoto>),
     }
 }

@@ -6,6 +6,7 @@
 
 mod act;
 mod bay;
+mod bay_photo;
 mod book;
 mod change;
 mod device;
@@ -36,6 +37,7 @@ mod word;
 
 pub use act::Act;
 pub use bay::{Bay, Thousandths};
+pub use bay_photo::{BayPhoto, Pin};
 pub use book::{Book, Rig, YearlyRule};
 pub use change::BookChange;
 pub use device::{Check, ConductorSet, Device};

@@ -237,6 +237,7 @@ pub(crate) fn book() -> impl Strategy<Value = Book> {
                 devices,
                 points,
                 tools,
+                bay_photos: Vec::new(),
             };
             wired(book, &wires)
         },

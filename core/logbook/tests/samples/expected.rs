@@ -12,7 +12,7 @@ use baywalk_domain::ids::{
 };
 use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
-use baywalk_domain::rig::{BookChange, Check, Conductor, SupplyKind};
+use baywalk_domain::rig::{BayPhoto, BookChange, Check, Conductor, Pin, SupplyKind};
 use baywalk_domain::service::{
     Ask, AskSeen, Caution, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen,
     Standing,
@@ -49,6 +49,10 @@ fn raised(kind: FindingKind, about: About) -> Vec<Raised> {
         kind,
         about,
     }]
+}
+fn bay_photo() -> BayPhoto {
+    let pin = Pin::new(point(LINE), 420, 1000).unwrap();
+    BayPhoto::new(bay(), "1f".repeat(32)).with(point(LINE), Some(pin))
 }
 fn check() -> Check {
     Check {
@@ -325,6 +329,7 @@ fn later() -> Vec<(u32, Act, Shown)> {
         plain(2, Act::Book(BookChange::Whole(Box::new(wired_book())))),
         plain(2, live),
         (2, measured(), judged_by_the_circuit()),
+        plain(3, Act::Book(BookChange::BayPhoto(Box::new(bay_photo())))),
     ]
 }
 

@@ -1,5 +1,6 @@
 //! Photos that are expected of a camera.
 
+use super::pin::adopt;
 use super::{meant, sentence, storage};
 use crate::{Core, Problem};
 use baywalk_domain::ids::RigId;
@@ -53,6 +54,11 @@ pub fn forget(core: &mut Core, path: &Path) -> Result<String, Problem> {
 pub fn arrived(core: &mut Core) -> Result<Vec<ArrivedLine>, Problem> {
     let arrived = core.logbook.photos_arrived();
     let arrived = arrived.map_err(|fault| core.storage(&fault))?;
+    for one in &arrived {
+        if matches!(one.came, Came::Entered { .. }) {
+            adopt(core, one.rig, one.about)?;
+        }
+    }
     Ok(arrived.iter().map(|one| line(core, one)).collect())
 }
 

@@ -1,5 +1,6 @@
 //! Taking a photo in.
 
+use super::pin::adopt;
 use super::{meant, storage};
 use crate::{Core, Problem, Told};
 use baywalk_domain::finding::About;
@@ -60,5 +61,6 @@ fn enter(
     )?;
     let forgotten = core.logbook.photo_not_expected(path);
     forgotten.map_err(|fault| core.storage(&fault))?;
+    adopt(core, rig, about)?;
     Ok(told)
 }

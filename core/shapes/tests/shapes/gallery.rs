@@ -11,6 +11,7 @@ use baywalk_shapes::line::{PointMark, Power, line, stretches};
 use baywalk_shapes::one_line::{SourceLine, SourceState, one_line};
 use baywalk_shapes::palette::Palette;
 use baywalk_shapes::pin::{PinState, pin};
+use baywalk_shapes::places::{Spot, places};
 use baywalk_shapes::proof::{Layout, Pair, proof};
 use baywalk_shapes::strip::strip;
 use baywalk_shapes::svg::svg;
@@ -95,7 +96,14 @@ fn figures() -> Named {
         ),
     ];
     let ends = ["L1", "0", "L2"];
-    let named: [(&str, Drawing); 17] = [
+    let spot = |across, down, done| Spot { across, down, done };
+    let others = [
+        spot(120, 200, true),
+        spot(480, 200, false),
+        spot(0, 1000, false),
+    ];
+    let named: [(&str, Drawing); 18] = [
+        ("places", places(&others, spot(820, 640, false))),
         (
             "dead",
             line(360.0, Power::Dead, "Dead, proved 9:31", &marks, Some(6)),

@@ -126,6 +126,9 @@ fn book_faults() -> Vec<BookFault> {
             what: "device",
         },
         BookFault::NoSuchSet { of: of.clone() },
+        BookFault::Pin { bay: of.clone() },
+        BookFault::NoPhoto { bay: of.clone() },
+        BookFault::NoBay,
         BookFault::Terminal {
             of,
             fault: torque.checked().unwrap_err(),

@@ -45,3 +45,5 @@ fault-terminal-range-reversed = The range of sizes begins above where it ends. W
 fault-tool-scale = { $code }: range and step of a tool are in one unit, and the range begins with the least. Write all three in the tool's own unit.
 fault-not-wired = { $code } is wired to { $to }, which is not in the book. Add that first, or name another.
 fault-feed = “{ $found }” names no set of a device. Expected is a source such as S1, or a set such as FTS/shore in.
+fault-pin = A pin on the photo of { $code } names a point that is in another bay, or names it twice. Expected is one pin for a point of { $code }.
+fault-no-photo = The photo of { $code } is named by nothing. Expected is a photo that was taken in.

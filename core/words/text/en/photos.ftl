@@ -62,3 +62,15 @@ photo-thumbnails =
 photo-no-thumbnail = No thumbnail could be made of { $digest }. Check the photos.
 photo-originals-kept = Pictures are kept as they came, beside a smaller master: all pixels, with the time and which way is up, and nothing else that the camera wrote. They take ten times the room.
 photo-originals-not-kept = Pictures are kept as masters with a long edge of 1600 pixels; the picture as it came is not kept.
+
+## The photo that shows a bay, and its pins
+
+photo-of-bay =
+    { $count ->
+        [0] Photo of { $bay }, with no pins yet.
+        [one] Photo of { $bay }, with a pin at { $pins }.
+       *[other] Photo of { $bay }, with pins at { $pins }.
+    }
+photo-show-newer = Show the newer photo; its pins are put anew
+photo-pin-beside = A pin at { $across }, { $down } would stand beside the photo. Expected are thousandths of its width and height, 0 to 1000 each.
+photo-none-of-bay = There is no photo of { $bay } to put pins on. Take one in a walk first.

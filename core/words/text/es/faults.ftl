@@ -45,3 +45,5 @@ fault-terminal-range-reversed = El rango de calibres empieza por encima de donde
 fault-tool-scale = { $code }: el rango y el paso de una herramienta van en una sola unidad, y el rango empieza por lo menor. Escriba los tres en la unidad propia de la herramienta.
 fault-not-wired = { $code } está conectado a { $to }, que no está en el libro. Agréguelo antes, o nombre otro.
 fault-feed = “{ $found }” no nombra ningún grupo de un dispositivo. Se espera una fuente como S1, o un grupo como FTS/shore in.
+fault-pin = Una marca en la foto de { $code } nombra un punto de otro compartimiento, o lo nombra dos veces. Se espera una marca por punto de { $code }.
+fault-no-photo = La foto de { $code } no tiene nombre. Se espera una foto ya guardada.

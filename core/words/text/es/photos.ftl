@@ -62,3 +62,15 @@ photo-thumbnails =
 photo-no-thumbnail = No se pudo hacer una miniatura de { $digest }. Revise las fotos.
 photo-originals-kept = Las imágenes se conservan como llegaron, junto a una versión menor: todos los píxeles, con la hora y el lado de arriba, y nada más de lo que escribió la cámara. Ocupan diez veces más.
 photo-originals-not-kept = Las imágenes se conservan con un lado mayor de 1600 píxeles; la imagen como llegó no se conserva.
+
+## La foto que muestra un compartimiento, y sus marcas
+
+photo-of-bay =
+    { $count ->
+        [0] Foto de { $bay }, todavía sin marcas.
+        [one] Foto de { $bay }, con una marca en { $pins }.
+       *[other] Foto de { $bay }, con marcas en { $pins }.
+    }
+photo-show-newer = Mostrar la foto más nueva; sus marcas se ponen de nuevo
+photo-pin-beside = Una marca en { $across }, { $down } quedaría fuera de la foto. Se esperan milésimas de su ancho y alto, de 0 a 1000 cada una.
+photo-none-of-bay = No hay foto de { $bay } donde poner marcas. Tome una antes, en un recorrido.

@@ -1,5 +1,7 @@
 package app.baywalk.desk
 
+import androidx.compose.ui.graphics.ImageBitmap
+import androidx.compose.ui.graphics.toComposeImageBitmap
 import androidx.compose.ui.unit.DpSize
 import androidx.compose.ui.unit.dp
 import androidx.compose.ui.window.Window
@@ -7,14 +9,18 @@ import androidx.compose.ui.window.application
 import androidx.compose.ui.window.rememberWindowState
 import app.baywalk.App
 import app.baywalk.Phone
+import app.baywalk.card.sentenceOf
 import app.baywalk.mobile.Baywalk
+import app.baywalk.mobile.Fault
 import java.awt.FileDialog
 import java.awt.Frame
 import java.io.File
+import java.io.IOException
 import java.util.Locale
+import org.jetbrains.skia.Image
 
 /** This computer in the place of a phone: choices and files lie beside the logbook. */
-class Desk(private val folder: File) : Phone {
+class Desk(private val folder: File, private val core: Baywalk) : Phone {
     override fun kept(key: String): String? = File(folder, "$key.txt").takeIf { it.exists() }?.readText()
 
     override fun keep(key: String, value: String) = File(folder, "$key.txt").writeText(value)
@@ -23,10 +29,28 @@ class Desk(private val folder: File) : Phone {
 
     override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
 
-    override fun photo(rig: String, taken: (String) -> Unit) {
-        val dialog = FileDialog(null as Frame?).apply { isVisible = true }
-        dialog.files.firstOrNull()?.let { taken(it.path) }
+    override fun handOver(backup: String) = Unit
+
+    override fun pickBackup(picked: (String) -> Unit) = picked(chosen() ?: return)
+
+    override fun photo(rig: String, place: String, entered: (List<String>) -> Unit) {
+        val path = chosen() ?: return
+        try {
+            entered(core.photoAdd(rig, place, path, "").sentences)
+        } catch (fault: Fault) {
+            entered(listOf(sentenceOf(fault)))
+        }
     }
+
+    override fun picture(path: String): ImageBitmap? = try {
+        Image.makeFromEncoded(File(path).readBytes()).toComposeImageBitmap()
+    } catch (_: IOException) {
+        null
+    } catch (_: IllegalArgumentException) {
+        null
+    }
+
+    private fun chosen(): String? = FileDialog(null as Frame?).apply { isVisible = true }.files.firstOrNull()?.path
 }
 
 fun main(args: Array<String>) {
@@ -35,6 +59,6 @@ fun main(args: Array<String>) {
     if (core.rigs().rigs.isEmpty()) core.startFrom("sample-motorhome", "Wren")
     application {
         val size = rememberWindowState(size = DpSize(376.dp, 820.dp))
-        Window(onCloseRequest = ::exitApplication, state = size, title = "Baywalk") { App(core, Desk(folder)) }
+        Window(onCloseRequest = ::exitApplication, state = size, title = "Baywalk") { App(core, Desk(folder, core)) }
     }
 }

@@ -24,7 +24,7 @@ use crate::due::OdometerNote;
 use crate::finding::{About, Finding, FindingKind, Raised};
 use crate::ids::{ActId, FindingId, PointId, RigId, WalkId};
 use crate::moment::Moment;
-use crate::rig::Book;
+use crate::rig::{Book, is_digest};
 use crate::torque::Practice;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -207,8 +207,7 @@ fn said(words: &str) -> Result<(), Refusal> {
 
 /// Sees that a photo's digest is one.
 fn photo(digest: &str) -> Result<Shown, Refusal> {
-    let hexadecimal = |b: u8| b.is_ascii_digit() || (b'a'..=b'f').contains(&b);
-    if digest.len() == 64 && digest.bytes().all(hexadecimal) {
+    if is_digest(digest) {
         Ok(Shown::default())
     } else {
         Err(Refusal::NotInBook("photo"))

@@ -2,13 +2,15 @@ package app.baywalk
 
 import android.app.Activity
 import android.content.ActivityNotFoundException
+import android.graphics.BitmapFactory
 import android.net.Uri
+import androidx.compose.ui.graphics.ImageBitmap
+import androidx.compose.ui.graphics.asImageBitmap
 import app.baywalk.handover.Asking
 import app.baywalk.handover.Copying
 import app.baywalk.handover.Folders
 import app.baywalk.handover.HandoverProvider
 import app.baywalk.mobile.Baywalk
-import app.baywalk.mobile.Room
 import java.io.File
 import java.io.IOException
 import java.time.LocalDateTime
@@ -18,7 +20,8 @@ import java.time.format.DateTimeFormatter
 class AndroidPhone(private val activity: Activity, private val core: Baywalk) : Phone {
     private val choices = activity.getSharedPreferences("choices", Activity.MODE_PRIVATE)
     private val folders = Folders(activity)
-    private var waiting: ((String) -> Unit)? = null
+    private var waiting: ((List<String>) -> Unit)? = null
+    private var waitingBackup: ((String) -> Unit)? = null
 
     override fun kept(key: String): String? = choices.getString(key, null)
 
@@ -34,16 +37,25 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
         activity.startActivity(Asking.share(activity, report))
     }
 
+    override fun handOver(backup: String) = activity.startActivity(Asking.share(activity, File(backup).name))
+
+    override fun pickBackup(picked: (String) -> Unit) {
+        waitingBackup = picked
+        activity.startActivityForResult(Asking.backup(), BACKUP)
+    }
+
+    override fun picture(path: String): ImageBitmap? = BitmapFactory.decodeFile(path)?.asImageBitmap()
+
     /**
-     * Takes a photo, or asks for one where there is no camera. The core expects it before either opens: where the process
-     * dies behind the camera, the next start enters it, and [taken] is not needed.
+     * Takes a photo, or asks for one where there is no camera. The core expects it before either opens, and enters it when
+     * one comes back; where the process dies behind the camera, the next start enters it.
      */
-    override fun photo(rig: String, taken: (String) -> Unit) = activity.telling {
+    override fun photo(rig: String, place: String, entered: (List<String>) -> Unit) = activity.telling {
         val uri = HandoverProvider.photo()
         val file = HandoverProvider.fileOf(activity, uri) ?: return@telling
-        core.photoExpected(rig, placeIn(rig), file.path)
+        core.photoExpected(rig, place, file.path)
         keep(EXPECTED, file.path)
-        waiting = taken
+        waiting = entered
         try {
             activity.startActivityForResult(Asking.camera(uri), CAMERA)
         } catch (_: ActivityNotFoundException) {
@@ -51,32 +63,34 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
         }
     }
 
-    /** A camera or a picker came back; what it gave is handed on, and where it gave nothing none is expected any more. */
+    /** A camera or a picker came back; what it gave is taken in. */
     fun returned(request: Int, picked: Uri?) = activity.telling {
+        if (request == BACKUP) return@telling returnedBackup(picked)
         val expected = kept(EXPECTED)?.let(::File) ?: return@telling
         if (request == PICTURE && picked != null) {
             try { Copying(activity).bring(picked, expected) } catch (_: IOException) { expected.delete() }
         }
-        val taken = waiting
+        val told = core.photosArrived().map { it.words }
+        waiting?.invoke(told)
         waiting = null
-        when {
-            expected.length() == 0L -> core.photoForgotten(expected.path)
-            taken == null -> core.photosArrived()
-            else -> {
-                taken(expected.path)
-                core.photoForgotten(expected.path)
-            }
-        }
     }
 
-    private fun placeIn(rig: String): String =
-        core.card(rig, ANY).card.tag ?: core.rigs().rigs.first { it.id == rig }.name
+    /** A copy of our own is read: what another app gives can be taken back at any moment. The core tells where there is none. */
+    private fun returnedBackup(picked: Uri?) {
+        val file = File(folders.incoming, "backup.zip")
+        val then = waitingBackup
+        waitingBackup = null
+        if (picked == null || then == null) return
+        file.delete()
+        try { Copying(activity).bring(picked, file) } catch (_: IOException) { file.delete() }
+        then(file.path)
+    }
 
     companion object {
         const val CAMERA = 1
         const val PICTURE = 2
+        const val BACKUP = 3
         private const val EXPECTED = "expected-photo"
-        private val ANY = Room(328.0, 1.0)
         private val STAMP = DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss")
     }
 }

@@ -9,12 +9,15 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.graphics.ImageBitmap
+import app.baywalk.bay.BayModel
+import app.baywalk.bay.BayPaths
 import app.baywalk.bay.BayScreen
-import app.baywalk.bay.BayState
 import app.baywalk.card.CardModel
 import app.baywalk.card.CardScreen
 import app.baywalk.design.Hand
 import app.baywalk.design.LocalHand
+import app.baywalk.design.LocalPhotos
 import app.baywalk.design.LocalSay
 import app.baywalk.design.LocalTokens
 import app.baywalk.design.Look
@@ -23,6 +26,8 @@ import app.baywalk.design.tokensOf
 import androidx.compose.ui.platform.LocalDensity
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Room
+import app.baywalk.pins.PinsModel
+import app.baywalk.pins.PinsView
 import app.baywalk.result.ResultState
 import app.baywalk.result.ResultView
 import app.baywalk.rig.RigModel
@@ -32,6 +37,13 @@ import app.baywalk.rigs.RigsModel
 import app.baywalk.rigs.RigsView
 import app.baywalk.safe.SafeModel
 import app.baywalk.safe.SafeView
+import app.baywalk.screens.Piece
+import app.baywalk.setup.AddingModel
+import app.baywalk.setup.AddingView
+import app.baywalk.setup.FillingModel
+import app.baywalk.setup.FillingView
+import app.baywalk.setup.SetUpModel
+import app.baywalk.setup.SetUpView
 import app.baywalk.torque.TorqueModel
 import app.baywalk.torque.TorqueView
 
@@ -44,6 +56,10 @@ sealed interface Place {
     data class Result(val rig: String) : Place
     data class Safe(val back: Place) : Place
     data class Torque(val back: Place) : Place
+    data class Pins(val rig: String, val code: String) : Place
+    data class SetUp(val rig: String) : Place
+    data class Adding(val rig: String, val piece: Piece, val bay: String, val back: Place) : Place
+    data class Facts(val rig: String, val code: String, val back: Place) : Place
 }
 
 /** Where Back leads; nowhere from the list of rigs. */
@@ -55,6 +71,10 @@ fun Place.back(): Place? = when (this) {
     is Place.Result -> Place.Rig(rig)
     is Place.Safe -> back
     is Place.Torque -> back
+    is Place.Pins -> Place.Bay(rig, code)
+    is Place.SetUp -> Place.Rig(rig)
+    is Place.Adding -> back
+    is Place.Facts -> back
 }
 
 /** What the phone does for the screens: keeping choices, naming files, sharing, taking photos. */
@@ -71,8 +91,17 @@ interface Phone {
     /** Shares the report of a rig. */
     fun shareReport(rig: String, html: String)
 
-    /** Takes or picks a photo; hands over the path of its file, which the core takes in. */
-    fun photo(rig: String, taken: (String) -> Unit)
+    /** Hands a backup that was written on to where its owner keeps it. */
+    fun handOver(backup: String)
+
+    /** Asks for a backup; hands over the path of its file. */
+    fun pickBackup(picked: (String) -> Unit)
+
+    /** Takes or picks a photo of a place in a rig and has it entered; hands over what was told of it. */
+    fun photo(rig: String, place: String, entered: (List<String>) -> Unit)
+
+    /** Reads a photo from its file; nothing where it can't be read. */
+    fun picture(path: String): ImageBitmap?
 }
 
 /** The whole app. It comes back to where it was: a walk that is open is shown by its card. */
@@ -84,7 +113,7 @@ fun App(core: Baywalk, phone: Phone, onBackKey: ((() -> Unit)?) -> Unit = {}) {
     var place by remember { mutableStateOf(firstPlace(core)) }
     val go = { to: Place -> place = to }
     onBackKey(place.back()?.let { back -> { go(back) } })
-    CompositionLocalProvider(LocalTokens provides tokensOf(look), LocalHand provides hand, LocalSay provides { said[it] ?: it }) {
+    CompositionLocalProvider(LocalTokens provides tokensOf(look), LocalHand provides hand, LocalSay provides { said[it] ?: it }, LocalPhotos provides phone::picture) {
         BoxWithConstraints(Modifier.fillMaxSize()) {
             val width = (minOf(maxWidth.value, 560f) - 2 * margin.value).toDouble()
             Screen(core, phone, place, go, width, Choices(look, hand, { look = it; phone.keep("look", it.name) }, { hand = it; phone.keep("hand", it.name) }))
@@ -106,28 +135,55 @@ private fun firstPlace(core: Baywalk): Place {
     }
 }
 
+private fun bayPaths(phone: Phone, place: Place.Bay, go: (Place) -> Unit) = BayPaths(
+    onCard = { go(Place.Walk(place.rig)) },
+    onPins = { go(Place.Pins(place.rig, place.code)) },
+    onAdd = { go(Place.Adding(place.rig, it, place.code, place)) },
+    onFacts = { go(Place.Facts(place.rig, it, place)) },
+    onPhoto = { at, entered -> phone.photo(place.rig, at, entered) },
+)
+
 @Composable
 private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Unit, width: Double, choices: Choices) {
     val back = { place.back()?.let(go) ?: Unit }
     when (place) {
         Place.Rigs -> {
-            val model = remember(place) { RigsModel(core, { go(Place.Rig(it)) }, { go(Place.Torque(place)) }, { go(Place.Safe(place)) }) }
+            val model = remember(place) { RigsModel(core, { rig, new -> go(if (new) Place.SetUp(rig) else Place.Rig(rig)) }, { go(Place.Torque(place)) }, { go(Place.Safe(place)) }) }
             RigsView(model.state, model::send)
         }
         is Place.Rig -> {
-            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) })
+            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) })
             val model = remember(place, width) { RigModel(core, place.id, width, paths) }
             RigViewScreen(model.state, model::send, back)
         }
         is Place.Walk -> {
             val room = Room(width + 2 * margin.value, LocalDensity.current.fontScale.toDouble())
-            val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { taken -> phone.photo(place.rig, taken) }) }
+            val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { at, entered -> phone.photo(place.rig, at, entered) }) }
             CardScreen(model.state, model::send, back)
         }
-        is Place.Bay -> BayScreen(BayState(core.bay(place.rig, place.code, width + 2 * margin.value)), { go(Place.Walk(place.rig)) }, back)
+        is Place.Bay -> {
+            val model = remember(place, width) { BayModel(core, place.rig, place.code, width + 2 * margin.value, bayPaths(phone, place, go)) }
+            BayScreen(model.state, model::send, back)
+        }
+        is Place.Pins -> {
+            val model = remember(place, width) { PinsModel(core, place.rig, place.code, width + 2 * margin.value) }
+            PinsView(model.state, model::send, back)
+        }
+        is Place.SetUp -> {
+            val model = remember(place) { SetUpModel(core, place.rig, { go(Place.Adding(place.rig, Piece.BAY, "", place)) }, { go(Place.Facts(place.rig, it, place)) }) }
+            SetUpView(model.state, model::send, back)
+        }
+        is Place.Adding -> {
+            val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }
+            AddingView(model.state, model::send, model.isPoint, remember(place) { core.rig(place.rig, width).walking }, back)
+        }
+        is Place.Facts -> {
+            val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
+            FillingView(model.state, model::send, back)
+        }
         is Place.Result -> ResultView(ResultState(core.result(place.rig)), { phone.shareReport(place.rig, core.report(place.rig)) }, back)
         is Place.Safe -> {
-            val model = remember(place) { SafeModel(core, phone::backupPath, choices.look, choices.hand, choices.onLook, choices.onHand) }
+            val model = remember(place) { SafeModel(core, phone, choices.look, choices.hand, choices.onLook, choices.onHand) }
             SafeView(model.state, model::send, back)
         }
         is Place.Torque -> {

@@ -20,7 +20,8 @@ class CardModel(
     private val rig: String,
     private val room: Room,
     private val onEnd: () -> Unit,
-    private val onPhoto: ((String) -> Unit) -> Unit = {},
+    /** Takes a photo of a place; what was told of it is handed over when it is entered. */
+    private val onPhoto: (String, (List<String>) -> Unit) -> Unit = { _, _ -> },
 ) {
     /** What is told where nothing needs to be: the next card says it. */
     private val noted = core.text()["told-recorded"]
@@ -48,11 +49,17 @@ class CardModel(
 
     private fun pressed(key: Key) {
         when {
-            key.code == "photo" -> onPhoto { path -> record(key, listOf(path, "")) }
+            key.code == "photo" -> onPhoto(place()) { told -> show(core.card(rig, room), told) }
             key == state.padKey -> record(key, listOf(state.typed))
             key.asks.isEmpty() -> record(key, emptyList())
             else -> state = state.copy(asking = Asking(key), more = false, told = emptyList(), refused = "")
         }
+    }
+
+    /** What a photo taken now shows: the point of the card, else its bay, else the rig. */
+    private fun place(): String {
+        val card = state.view.card
+        return card.point ?: card.tag ?: core.rigs().rigs.first { it.id == rig }.name
     }
 
     private fun answered(text: String) {

@@ -81,7 +81,10 @@ internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit, onMore: 
 private fun ColumnScope.CardBody(state: CardState) {
     val card = state.view.card
     if (card.title != card.bay) Words(card.title, Type.Title)
-    Words(card.place, Type.Body)
+    Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
+        Words(card.place, Type.Body, Modifier.weight(1f))
+        state.view.places?.let { Painted(it) }
+    }
     val figure = card.figure
     val plate = state.view.plate
     if (figure != null && plate != null) NumberPlate(figure, plate)

@@ -34,14 +34,17 @@ import app.baywalk.design.tokens
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Fault
 import app.baywalk.mobile.RigView
+import app.baywalk.screens.FirstWalk
 import app.baywalk.screens.StripBay
 
 /** The home of a rig, and the progress of its walk. */
-data class RigState(val view: RigView, val refused: String = "")
+data class RigState(val view: RigView, val first: FirstWalk? = null, val refused: String = "")
 
 sealed interface RigEvent {
     data object Walk : RigEvent
     data object SecondLook : RigEvent
+    data object FirstWalk : RigEvent
+    data object SetUp : RigEvent
     data class Bay(val code: String) : RigEvent
     data object Result : RigEvent
     data object Safe : RigEvent
@@ -49,16 +52,18 @@ sealed interface RigEvent {
 }
 
 /** Where the home of a rig leads. */
-class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit)
+class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit)
 
 class RigModel(private val core: Baywalk, private val rig: String, width: Double, private val paths: RigPaths) {
-    var state by mutableStateOf(RigState(core.rig(rig, width)))
+    var state by mutableStateOf(RigState(core.rig(rig, width), core.firstWalk(rig)))
         private set
 
     fun send(event: RigEvent) {
         when (event) {
-            RigEvent.Walk -> walk(secondLook = false)
+            RigEvent.Walk -> walk()
             RigEvent.SecondLook -> walk(secondLook = true)
+            RigEvent.FirstWalk -> walk(bays = state.first?.bays.orEmpty())
+            RigEvent.SetUp -> paths.onSetUp()
             is RigEvent.Bay -> paths.onBay(event.code)
             RigEvent.Result -> paths.onResult()
             RigEvent.Safe -> paths.onSafe()
@@ -66,9 +71,9 @@ class RigModel(private val core: Baywalk, private val rig: String, width: Double
         }
     }
 
-    private fun walk(secondLook: Boolean) {
+    private fun walk(bays: List<String> = emptyList(), secondLook: Boolean = false) {
         try {
-            if (!state.view.walking) core.start(rig, "", emptyList(), secondLook)
+            if (!state.view.walking) core.start(rig, "", bays, secondLook)
             paths.onWalk()
         } catch (fault: Fault) {
             state = state.copy(refused = sentenceOf(fault))
@@ -98,6 +103,7 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
         Words(screen.due.backup.orEmpty(), Type.Body)
         Hairline()
         screen.bays.forEach { bay -> BayRow(bay) { send(RigEvent.Bay(bay.code)) } }
+        Key(say("shell-set-up"), { send(RigEvent.SetUp) }, Modifier.fillMaxWidth())
     }
 }
 
@@ -121,6 +127,10 @@ private fun RigKeys(state: RigState, send: (RigEvent) -> Unit) {
     }
     if (!state.view.walking && state.view.screen.due.secondLook != null) {
         Key(say("shell-second-look"), { send(RigEvent.SecondLook) }, Modifier.fillMaxWidth())
+    }
+    val first = state.first
+    if (!state.view.walking && first != null) {
+        Key(say("shell-first-walk"), { send(RigEvent.FirstWalk) }, Modifier.fillMaxWidth(), first.words)
     }
     val word = if (state.view.walking) say("shell-go-on") else say("shell-begin")
     Key(word, { send(RigEvent.Walk) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)

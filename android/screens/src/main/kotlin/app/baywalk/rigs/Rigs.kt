@@ -40,7 +40,7 @@ sealed interface RigsEvent {
     data object Safe : RigsEvent
 }
 
-class RigsModel(private val core: Baywalk, private val onOpen: (String) -> Unit, private val onTorque: () -> Unit, private val onSafe: () -> Unit) {
+class RigsModel(private val core: Baywalk, private val onOpen: (String, Boolean) -> Unit, private val onTorque: () -> Unit, private val onSafe: () -> Unit) {
     var state by mutableStateOf(read())
         private set
 
@@ -51,7 +51,7 @@ class RigsModel(private val core: Baywalk, private val onOpen: (String) -> Unit,
 
     fun send(event: RigsEvent) {
         when (event) {
-            is RigsEvent.Open -> onOpen(event.rig)
+            is RigsEvent.Open -> onOpen(event.rig, false)
             RigsEvent.Add -> state = state.copy(adding = true)
             is RigsEvent.Name -> state = state.copy(name = event.text, refused = "")
             is RigsEvent.From -> start(event.layout)
@@ -65,7 +65,7 @@ class RigsModel(private val core: Baywalk, private val onOpen: (String) -> Unit,
         try {
             val rig = core.startFrom(layout, state.name.trim())
             state = read()
-            onOpen(rig)
+            onOpen(rig, true)
         } catch (fault: Fault) {
             state = state.copy(refused = sentenceOf(fault))
         }
@@ -101,6 +101,7 @@ private fun SetUp(state: RigsState, send: (RigsEvent) -> Unit) {
         keys = { Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true) },
     ) {
         Words(state.screen.empty.orEmpty(), Type.Body)
+        if (state.screen.rigs.isEmpty()) Words(say("shell-text-sample"), Type.Title)
         Words(say("shell-rig-name"), Type.Heading)
         Field(state.name, say("shell-rig-name")) { send(RigsEvent.Name(it)) }
         Words(say("shell-close-to"), Type.Heading)

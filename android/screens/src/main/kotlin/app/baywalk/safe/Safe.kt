@@ -7,6 +7,8 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
+import app.baywalk.Phone
+import app.baywalk.card.Field
 import app.baywalk.card.sentenceOf
 import app.baywalk.design.Answer
 import app.baywalk.design.Hand
@@ -24,12 +26,24 @@ import app.baywalk.mobile.Fault
 import app.baywalk.mobile.Progress
 import app.baywalk.mobile.Watcher
 
-/** Keeping safe: a backup, a check of the logbook, and how the app looks. */
-data class SafeState(val look: Look, val hand: Hand, val told: List<String> = emptyList(), val refused: String = "")
+/** Keeping safe: a backup, one brought back, a check of the logbook, and how the app looks. */
+data class SafeState(
+    val look: Look,
+    val hand: Hand,
+    val told: List<String> = emptyList(),
+    val refused: String = "",
+    /** What seals a backup, and opens one. */
+    val passphrase: String = "",
+    /** A backup that was picked; what a restore of it would do is told beside. */
+    val picked: String? = null,
+)
 
 sealed interface SafeEvent {
     data object BackUp : SafeEvent
     data object Verify : SafeEvent
+    data object Pick : SafeEvent
+    data object Restore : SafeEvent
+    data class Passphrase(val text: String) : SafeEvent
     data class Looks(val look: Look) : SafeEvent
     data class Holds(val hand: Hand) : SafeEvent
 }
@@ -41,7 +55,7 @@ private object Whole : Watcher {
 
 class SafeModel(
     private val core: Baywalk,
-    private val backupPath: () -> String,
+    private val phone: Phone,
     look: Look,
     hand: Hand,
     private val onLook: (Look) -> Unit,
@@ -52,8 +66,11 @@ class SafeModel(
 
     fun send(event: SafeEvent) {
         when (event) {
-            SafeEvent.BackUp -> tell { core.backUp(backupPath(), "", Whole).words }
+            SafeEvent.BackUp -> tell { backUp() }
             SafeEvent.Verify -> tell { core.verify().words }
+            SafeEvent.Pick -> phone.pickBackup { path -> tell(path) { core.restorePlan(path, state.passphrase, Whole).words } }
+            SafeEvent.Restore -> tell { core.restore(state.picked.orEmpty(), state.passphrase, Whole).words }
+            is SafeEvent.Passphrase -> state = state.copy(passphrase = event.text, refused = "")
             is SafeEvent.Looks -> {
                 state = state.copy(look = event.look)
                 onLook(event.look)
@@ -65,11 +82,16 @@ class SafeModel(
         }
     }
 
-    private fun tell(work: () -> List<String>) {
+    private fun backUp(): List<String> {
+        val path = phone.backupPath()
+        return core.backUp(path, state.passphrase, Whole).words.also { phone.handOver(path) }
+    }
+
+    private fun tell(picked: String? = null, work: () -> List<String>) {
         state = try {
-            state.copy(told = work(), refused = "")
+            state.copy(told = work(), refused = "", picked = picked)
         } catch (fault: Fault) {
-            state.copy(told = emptyList(), refused = sentenceOf(fault))
+            state.copy(told = emptyList(), refused = sentenceOf(fault), picked = null)
         }
     }
 }
@@ -79,12 +101,19 @@ fun SafeView(state: SafeState, send: (SafeEvent) -> Unit, onBack: () -> Unit) {
     Sheet(
         head = { Head(say("shell-safe"), onBack) },
         keys = {
-            Key(say("shell-verify"), { send(SafeEvent.Verify) }, Modifier.fillMaxWidth())
-            Key(say("shell-back-up"), { send(SafeEvent.BackUp) }, Modifier.fillMaxWidth(), weight = Weight.Primary)
+            if (state.picked != null) {
+                Key(say("shell-restore-now"), { send(SafeEvent.Restore) }, Modifier.fillMaxWidth(), weight = Weight.Primary)
+            } else {
+                Key(say("shell-restore"), { send(SafeEvent.Pick) }, Modifier.fillMaxWidth())
+                Key(say("shell-verify"), { send(SafeEvent.Verify) }, Modifier.fillMaxWidth())
+                Key(say("shell-back-up"), { send(SafeEvent.BackUp) }, Modifier.fillMaxWidth(), weight = Weight.Primary)
+            }
         },
     ) {
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
+        Words(say("shell-passphrase"), Type.Body)
+        Field(state.passphrase, say("shell-passphrase")) { send(SafeEvent.Passphrase(it)) }
         Words(say("shell-look"), Type.Heading)
         KeyRow {
             Look.entries.forEach { look ->

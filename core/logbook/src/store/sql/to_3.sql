@@ -1,0 +1,1 @@
+-- Version 3 may hold the photos of bays with their pins. Its tables are those of version 2.

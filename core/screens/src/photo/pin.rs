@@ -1,0 +1,166 @@
+//! A bay's own photo, and pins where its points are.
+
+use crate::{Core, Problem, Told};
+use baywalk_domain::finding::About;
+use baywalk_domain::ids::{BayId, RigId};
+use baywalk_domain::rig::{BayPhoto, Book, BookChange, Code, CodeOwner, Pin};
+use baywalk_domain::walk::{Act, WalkState};
+use serde::Serialize;
+
+/// The photo that shows a bay, as a shell draws it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct BayPhotoScreen {
+    /// The file of the photo; none where it is missing from its folder.
+    pub path: Option<String>,
+    /// The digest that names it.
+    pub digest: String,
+    /// What it shows, for those who do not see it.
+    pub words: String,
+    /// The pins of the points in use.
+    pub pins: Vec<PinScreen>,
+    /// What can be shown in its place, where the open walk has a newer photo of the bay.
+    pub newer: Option<String>,
+}
+
+/// A pin on a photo.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct PinScreen {
+    /// The code of its point.
+    pub code: String,
+    /// Thousandths of the photo's width, from the left.
+    pub across: u16,
+    /// Thousandths of the photo's height, from the top.
+    pub down: u16,
+}
+
+/// The photo that shows a bay: the one it was given, else the newest of the open walk.
+#[must_use]
+pub fn of_bay(
+    core: &Core,
+    (book, walk): (&Book, Option<&WalkState>),
+    bay: BayId,
+) -> Option<BayPhotoScreen> {
+    let newest = walk.and_then(|walk| newest(walk, bay));
+    let given = book.bay_photo(bay).cloned();
+    let shown = given.or_else(|| Some(BayPhoto::new(bay, newest.clone()?)))?;
+    let pins: Vec<PinScreen> = book
+        .points_of(bay)
+        .iter()
+        .filter_map(|point| {
+            let pin = shown.pin(point.id)?;
+            Some(PinScreen {
+                code: point.code.to_string(),
+                across: pin.across(),
+                down: pin.down(),
+            })
+        })
+        .collect();
+    let codes = pins.iter().map(|pin| pin.code.as_str());
+    let args = [
+        ("bay", core.words.about(About::Bay(bay), book).into()),
+        ("pins", codes.collect::<Vec<_>>().join(", ").into()),
+        ("count", pins.len().into()),
+    ];
+    let path = core.logbook.photo(&shown.photo);
+    Some(BayPhotoScreen {
+        path: path.map(|path| path.display().to_string()),
+        words: core.words.fill("photo-of-bay", &args),
+        newer: newest
+            .filter(|newest| *newest != shown.photo)
+            .map(|_| core.words.say("photo-show-newer")),
+        digest: shown.photo,
+        pins,
+    })
+}
+
+/// Shows a bay by the newest photo that the open walk has of it; its pins are put anew.
+///
+/// # Errors
+/// [`Problem`] where there is no such bay, the open walk has no photo of it, or it can't be kept.
+pub fn show(core: &mut Core, rig: RigId, bay: &str) -> Result<Told, Problem> {
+    let book = core.logbook.book(rig)?;
+    let owner = owner(core, &book, bay)?;
+    let CodeOwner::Bay(bay_id) = owner else {
+        return Err(none_such(core, bay));
+    };
+    let walk = core.logbook.open_walk(rig)?;
+    let newest = walk.and_then(|walk| newest(&walk, bay_id));
+    let newest = newest.ok_or_else(|| no_photo(core, bay))?;
+    put(core, rig, BayPhoto::new(bay_id, newest))
+}
+
+/// Puts the pin of a point on its bay's photo, in thousandths of width and height from the upper
+/// left, or takes it out.
+///
+/// # Errors
+/// [`Problem`] where there is no such point, its bay has no photo, the place is beside the photo, or
+/// it can't be kept.
+pub fn pin(
+    core: &mut Core,
+    rig: RigId,
+    point: &str,
+    at: Option<(u16, u16)>,
+) -> Result<Told, Problem> {
+    let book = core.logbook.book(rig)?;
+    let CodeOwner::Point(id) = owner(core, &book, point)? else {
+        return Err(none_such(core, point));
+    };
+    let bay = book.point(id).and_then(|point| book.bay_of(point));
+    let bay = bay.ok_or_else(|| none_such(core, point))?;
+    let pin = at.map(|(across, down)| {
+        let args = [("across", across.into()), ("down", down.into())];
+        let beside = || Problem::input(core.words.fill("photo-pin-beside", &args));
+        Pin::new(id, across, down).ok_or_else(beside)
+    });
+    let walk = core.logbook.open_walk(rig)?;
+    let newest = || walk.and_then(|walk| newest(&walk, bay));
+    let shown = match book.bay_photo(bay) {
+        Some(photo) => Some(photo.clone()),
+        None => newest().map(|photo| BayPhoto::new(bay, photo)),
+    };
+    let code = || book.bay(bay).map_or("", |bay| bay.code.as_str());
+    let shown = shown.ok_or_else(|| no_photo(core, code()))?;
+    put(core, rig, shown.with(id, pin.transpose()?))
+}
+
+/// Shows a bay that has no photo yet by the first one that was taken of it.
+pub(super) fn adopt(core: &mut Core, rig: RigId, about: About) -> Result<(), Problem> {
+    let About::Bay(bay) = about else {
+        return Ok(());
+    };
+    if core.logbook.book(rig)?.bay_photo(bay).is_some() {
+        return Ok(());
+    }
+    let walk = core.logbook.open_walk(rig)?;
+    match walk.and_then(|walk| newest(&walk, bay)) {
+        Some(photo) => put(core, rig, BayPhoto::new(bay, photo)).map(drop),
+        None => Ok(()),
+    }
+}
+
+fn put(core: &mut Core, rig: RigId, photo: BayPhoto) -> Result<Told, Problem> {
+    core.act(rig, Act::Book(BookChange::BayPhoto(Box::new(photo))))
+}
+
+/// The newest photo of a bay in a walk.
+fn newest(walk: &WalkState, bay: BayId) -> Option<String> {
+    let mut newest_first = walk.photos.iter().rev();
+    let found = newest_first.find(|(about, ..)| *about == About::Bay(bay));
+    found.map(|(_, digest, _)| digest.clone())
+}
+
+fn owner(core: &Core, book: &Book, code: &str) -> Result<CodeOwner, Problem> {
+    let parsed = Code::parse(code.trim()).ok();
+    let found = parsed.and_then(|code| book.owners(&code).next());
+    found.ok_or_else(|| none_such(core, code))
+}
+
+fn none_such(core: &Core, code: &str) -> Problem {
+    Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]))
+}
+
+fn no_photo(core: &Core, bay: &str) -> Problem {
+    Problem::refused(core.words.fill("photo-none-of-bay", &[("bay", bay.into())]))
+}

@@ -1,0 +1,157 @@
+//! Adding a bay, a device or a point by the answers to its questions.
+
+use super::{Fields, Piece, ask, code, field};
+use crate::{Core, Problem, Told, book};
+use baywalk_domain::coded::Coded;
+use baywalk_domain::ids::RigId;
+use baywalk_domain::rig::{Book, Code, FasteningKind, LookKind};
+use serde::Serialize;
+
+/// What was added.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct Added {
+    /// The code it was given.
+    pub code: String,
+    /// What is told of it.
+    pub told: Vec<Told>,
+    /// In words.
+    pub words: String,
+}
+
+/// Adds a piece to a rig, or to its bay that has a code, by the answers to what
+/// [`form`](super::form) asks, in order.
+///
+/// # Errors
+/// [`Problem`] where answers are missing or can't be, or the rules refuse it; nothing is added then.
+pub fn add(
+    core: &mut Core,
+    rig: RigId,
+    piece: Piece,
+    (bay, answers): (&str, &[String]),
+) -> Result<Added, Problem> {
+    let asked = ask::form(core, rig, piece, bay)?.asks.len();
+    if answers.len() != asked {
+        let args = [("found", answers.len().into()), ("expected", asked.into())];
+        return Err(Problem::input(core.words.fill("set-up-answers", &args)));
+    }
+    let known = core.logbook.book(rig)?;
+    let answer = |place: usize| answers.get(place).map_or("", |text| text.trim());
+    let (record, code, fields) = match piece {
+        Piece::Bay => ("bay", code::bay(&known), of_bay(core, &answer)?),
+        Piece::Device => of_device(core, &known, bay, &answer)?,
+        Piece::Terminal | Piece::Look => of_point(core, &known, (piece, bay), &answer)?,
+    };
+    entered(core, rig, record, (code, fields))
+}
+
+/// Adds a record under a code and tells of it.
+pub(super) fn entered(
+    core: &mut Core,
+    rig: RigId,
+    record: &str,
+    (code, mut fields): (String, Fields),
+) -> Result<Added, Problem> {
+    fields.insert(0, field("code", code.as_str()));
+    let told = book::add(core, rig, record, &fields)?;
+    let name = fields.iter().find(|(column, _)| column == "name");
+    let args = [
+        ("code", code.as_str().into()),
+        ("name", name.map_or("", |(_, name)| name).into()),
+    ];
+    Ok(Added {
+        words: core.words.fill("set-up-added", &args),
+        code,
+        told,
+    })
+}
+
+type Answer<'a> = dyn Fn(usize) -> &'a str + 'a;
+
+fn of_bay(core: &Core, answer: &Answer<'_>) -> Result<Fields, Problem> {
+    if ask::ALONG.iter().all(|(code, _)| *code != answer(2)) {
+        return Err(not_offered(core, answer(2)));
+    }
+    Ok(vec![
+        field("name", answer(0)),
+        field("side", answer(1)),
+        field("station", answer(2)),
+        field("open_minutes", "1"),
+        field("close_minutes", "1"),
+    ])
+}
+
+fn of_device(
+    core: &Core,
+    known: &Book,
+    bay: &str,
+    answer: &Answer<'_>,
+) -> Result<(&'static str, String, Fields), Problem> {
+    let bay = bay_code(core, known, bay)?;
+    let count = answer(3).parse().ok();
+    let count = count.filter(|count| (1..=ask::MOST_SETS).contains(count));
+    let count = count.ok_or_else(|| not_offered(core, answer(3)))?;
+    let system = answer(2);
+    // Names are numbers, as the groups are counted; what feeds them is left open on purpose.
+    let set = |number| format!("{{ name = \"{number}\", system = \"{system}\" }}");
+    let sets: Vec<String> = (1..=count).map(set).collect();
+    let name = match answer(1) {
+        "" => kind_word::<baywalk_domain::rig::DeviceKind>(core, answer(0)),
+        name => name.to_owned(),
+    };
+    let fields = vec![
+        field("bay", bay.as_str()),
+        field("kind", answer(0)),
+        field("name", name),
+        field("sets", format!("[{}]", sets.join(", "))),
+    ];
+    Ok(("device", code::device(known, &bay), fields))
+}
+
+fn of_point(
+    core: &Core,
+    known: &Book,
+    (piece, bay): (Piece, &str),
+    answer: &Answer<'_>,
+) -> Result<(&'static str, String, Fields), Problem> {
+    let bay = bay_code(core, known, bay)?;
+    let (column, word) = match piece {
+        Piece::Look => ("look", kind_word::<LookKind>(core, answer(1))),
+        _ => ("fastening", kind_word::<FasteningKind>(core, answer(1))),
+    };
+    let name = match answer(2) {
+        "" => word,
+        name => name.to_owned(),
+    };
+    let mut fields = vec![
+        field("device", answer(0)),
+        field("name", name),
+        field(column, answer(1)),
+    ];
+    if piece == Piece::Terminal {
+        fields.push(field("role", answer(3)));
+    }
+    Ok(("point", code::point(known, &bay), fields))
+}
+
+fn kind_word<T: Coded>(core: &Core, code: &str) -> String {
+    T::from_code(code).map_or_else(|_| code.to_owned(), |kind| core.words.code(kind))
+}
+
+pub(super) fn bay_code(core: &Core, known: &Book, bay: &str) -> Result<Code, Problem> {
+    let named = Code::parse(bay.trim()).ok();
+    let found = known
+        .bays
+        .iter()
+        .find(|known| Some(&known.code) == named.as_ref());
+    let args = [("code", bay.into())];
+    let missing = || Problem::not_found(core.words.fill("book-no-code", &args));
+    found.map(|bay| bay.code.clone()).ok_or_else(missing)
+}
+
+fn not_offered(core: &Core, found: &str) -> Problem {
+    Problem::input(
+        core.words
+            .fill("set-up-not-offered", &[("found", found.into())]),
+    )
+}

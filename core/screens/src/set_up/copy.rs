@@ -1,0 +1,34 @@
+//! A point once more, beside the last.
+
+use super::add::{Added, entered};
+use super::{Fields, code};
+use crate::{Core, Problem, files};
+use baywalk_domain::ids::RigId;
+use baywalk_domain::rig::Code;
+use baywalk_logbook::rigfile;
+
+/// What belongs to one point alone and is not taken over.
+const OWN: [&str; 5] = ["code", "set", "conductor", "note", "retired"];
+
+/// Adds a point like the one that has a code, on the same device, under the next free code; which
+/// conductor it holds is left to be filled in.
+///
+/// # Errors
+/// [`Problem`] where there is no such point or the rules refuse it.
+pub fn copy(core: &mut Core, rig: RigId, point: &str) -> Result<Added, Problem> {
+    let book = core.logbook.book(rig)?;
+    let missing = |core: &Core| {
+        Problem::not_found(core.words.fill("book-no-code", &[("code", point.into())]))
+    };
+    let named = Code::parse(point.trim()).map_err(|_| missing(core))?;
+    let known = book.points.iter().find(|known| known.code == named);
+    let bay = known.and_then(|known| book.bay(book.bay_of(known)?));
+    let bay = bay.ok_or_else(|| missing(core))?;
+    let written = files::write(core, rig)?;
+    let all = rigfile::fields(&written, &named).map_err(|_| missing(core))?;
+    let taken =
+        |(column, text): &(String, String)| !OWN.contains(&column.as_str()) && !text.is_empty();
+    let fields: Fields = all.into_iter().filter(taken).collect();
+    let code = code::point(&book, &bay.code);
+    entered(core, rig, "point", (code, fields))
+}
