@@ -77,7 +77,8 @@ pub(crate) fn shipped(below: &str) -> Vec<File> {
 fn modules_of_tests(file: &File) -> Vec<String> {
     let folder = file.path.rsplit_once('/').map_or("", |(folder, _)| folder);
     let lines: Vec<&str> = file.text.lines().map(str::trim).collect();
-    let pairs = lines.windows(2).filter(|pair| pair[0] == "#[cfg(test)]");
-    let named = pairs.filter_map(|pair| pair[1].strip_prefix("mod ")?.strip_suffix(';'));
+    let pairs = lines.iter().zip(lines.iter().skip(1));
+    let tests = pairs.filter(|(first, _)| **first == "#[cfg(test)]");
+    let named = tests.filter_map(|(_, second)| second.strip_prefix("mod ")?.strip_suffix(';'));
     named.map(|name| format!("{folder}/{name}.rs")).collect()
 }
