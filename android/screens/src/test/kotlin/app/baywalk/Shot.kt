@@ -16,26 +16,28 @@ import org.jetbrains.skia.Image
 import java.io.File
 
 /** How a screen is looked at. */
-data class Sight(val look: Look = Look.Day, val scale: Float = 1f, val width: Int = 360, val height: Int = 780, val hand: Hand = Hand.Right)
-
-private const val DENSITY = 2f
+data class Sight(val look: Look = Look.Day, val scale: Float = 1f, val width: Int = 360, val height: Int = 780, val hand: Hand = Hand.Right) {
+    val name: String get() = listOfNotNull(
+        look.name.lowercase(), "$width".takeIf { width != 360 }, "text ${(scale * 100).toInt()}".takeIf { scale != 1f }, "left".takeIf { hand == Hand.Left },
+    ).joinToString(" ")
+}
 
 /** What surrounds a screen in the app. */
 @Composable
-fun Around(sight: Sight, say: Map<String, String>, content: @Composable () -> Unit) {
+fun Around(sight: Sight, say: Map<String, String>, density: Float = 2f, content: @Composable () -> Unit) {
     CompositionLocalProvider(
         LocalTokens provides tokensOf(sight.look),
         LocalHand provides sight.hand,
         LocalSay provides { say[it] ?: "?$it" },
-        LocalDensity provides Density(DENSITY, sight.scale),
+        LocalDensity provides Density(density, sight.scale),
         content = content,
     )
 }
 
 /** A screen as a picture. */
-fun shoot(sight: Sight, say: Map<String, String>, content: @Composable () -> Unit): Image {
-    val (width, height) = (sight.width * DENSITY).toInt() to (sight.height * DENSITY).toInt()
-    val scene = ImageComposeScene(width, height, Density(DENSITY, sight.scale)) { Around(sight, say, content) }
+fun shoot(sight: Sight, say: Map<String, String>, density: Float = 1f, content: @Composable () -> Unit): Image {
+    val (width, height) = (sight.width * density).toInt() to (sight.height * density).toInt()
+    val scene = ImageComposeScene(width, height, Density(density, sight.scale)) { Around(sight, say, density, content) }
     try {
         scene.render(0)
         return scene.render(1_000_000_000)
@@ -43,6 +45,7 @@ fun shoot(sight: Sight, say: Map<String, String>, content: @Composable () -> Uni
         scene.close()
     }
 }
+
 
 fun Image.save(file: File) {
     file.parentFile.mkdirs()
