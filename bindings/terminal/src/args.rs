@@ -189,7 +189,7 @@ fn set_up(words: &Words) -> [Command; 4] {
     };
     let piece = Arg::new("piece").required(true);
     let bay = Arg::new("bay").long("bay").default_value("");
-    let answers = Arg::new("answers").num_args(0..).allow_hyphen_values(true);
+    let answers = Arg::new("answers").num_args(0..);
     [
         verb("here", "terminal-rig-here")
             .arg(piece.help(words.say("terminal-argument-piece")))

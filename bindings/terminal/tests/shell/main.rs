@@ -17,6 +17,7 @@ mod photos;
 mod prompts;
 mod replay;
 mod second_look;
+mod set_up;
 mod together;
 
 use std::io::Write;

@@ -188,3 +188,31 @@ fn thumbnails_are_made_again_and_originals_kept_by_choice() {
     std::fs::write(original.unwrap().path(), "changed").unwrap();
     shell.fails(&["photo", "check"], 8);
 }
+
+#[test]
+fn a_pin_stands_on_the_photo_of_its_bay_and_in_the_report() {
+    let shell = walking();
+    let early = shell.fails(&["photo", "pin", "F8", "420", "310"], 3);
+    assert!(early.contains("no photo of"), "{early}");
+    let file = shell.path("bay.png");
+    shell.ok(&["photo", "add", "F", file.to_str().unwrap()]);
+    shell.ok(&["photo", "pin", "F8", "420", "310"]);
+    let beside = shell.fails(&["photo", "pin", "F8", "1001", "0"], 2);
+    assert!(
+        beside.contains("1001") && beside.contains("0 to 1000"),
+        "{beside}"
+    );
+    shell.fails(&["photo", "pin", "F8", "420"], 2);
+    shell.fails(&["photo", "pin", "E1", "1", "1"], 3);
+    let report = shell.path("report.html");
+    let written = || {
+        shell.ok(&["report", report.to_str().unwrap()]);
+        std::fs::read_to_string(&report).unwrap()
+    };
+    assert!(written().contains("Pins: F8"));
+    shell.ok(&["photo", "show", "F"]);
+    assert!(!written().contains("Pins: F8"), "shown anew, pinned anew");
+    shell.ok(&["photo", "pin", "F8", "0", "1000"]);
+    shell.ok(&["photo", "pin", "F8"]);
+    assert!(!written().contains("Pins: F8"));
+}

@@ -148,7 +148,7 @@ fn photos(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Option<Block> {
             shown.lines.clear();
             vec![
                 Cell::of(photo_number(view, place)),
-                shown.with([caption.clone()]),
+                shown.with([caption.clone(), pins(view, *about, digest)]),
                 Cell::default().with([digest.clone()]),
             ]
         },
@@ -159,4 +159,26 @@ fn photos(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Option<Block> {
         ("report-col-digest", 44),
     ];
     view.table(view.say("report-photos"), &columns, rows.collect())
+}
+
+/// The points that are pinned on a photo of their bay, where this is the one that shows it.
+fn pins(view: &View<'_>, about: About, digest: &str) -> String {
+    let book = view.facts.book;
+    let About::Bay(bay) = about else {
+        return String::new();
+    };
+    let shown = book.bay_photo(bay).filter(|photo| photo.photo == digest);
+    let pinned = |point: &&Point| shown.is_some_and(|photo| photo.pin(point.id).is_some());
+    let points = book.points_of(bay);
+    let codes: Vec<&str> = points
+        .iter()
+        .copied()
+        .filter(pinned)
+        .map(|point| point.code.as_str())
+        .collect();
+    if codes.is_empty() {
+        String::new()
+    } else {
+        view.fill("report-pins", &[("pins", &codes.join(", "))])
+    }
 }

@@ -270,3 +270,4 @@ report-verify-not = It does not prove that a note is true, who made it, or that 
 report-verify-photos = A photo is the one named here when the SHA-256 of its file is the one printed beside it.
 report-known-meter = with { $name }, { $category }
 report-service = The circuit of the service, after the reading “{ $after }”: { $said }
+report-pins = Pins: { $pins }

@@ -270,3 +270,4 @@ report-verify-not = No prueba que una nota sea verdad, quién la hizo ni que el 
 report-verify-photos = Una foto es la nombrada aquí cuando el SHA-256 de su archivo es el impreso a su lado.
 report-known-meter = con { $name }, { $category }
 report-service = El circuito del suministro, tras la lectura “{ $after }”: { $said }
+report-pins = Marcas: { $pins }

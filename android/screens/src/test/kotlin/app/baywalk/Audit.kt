@@ -9,6 +9,7 @@ import androidx.compose.ui.semantics.SemanticsNode
 import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.text.TextLayoutResult
+import app.baywalk.design.breaksAWord
 
 /** All nodes below a node, itself first. */
 fun SemanticsNode.all(): List<SemanticsNode> = listOf(this) + children.flatMap { it.all() }
@@ -68,7 +69,9 @@ fun clippingFaults(root: SemanticsNode): List<String> = root.all().flatMap { nod
         // Up and down a text may be scrolled out of sight; at its sides it may not.
         val seen = node.boundsInRoot
         val beside = seen.height > 0 && seen.width < node.size.width - 1
-        "cut: ${laid.layoutInput.text}".takeIf { cut || beside }
+        val text = laid.layoutInput.text
+        val broken = breaksAWord(laid) && text.split(' ').none { it.length > LONGEST }
+        "cut: $text".takeIf { cut || beside } ?: "a word is broken: $text".takeIf { broken }
     }
 }
 
@@ -105,3 +108,6 @@ fun contrast(a: Color, b: Color): Float {
 }
 
 private const val HALF = 0.5f
+
+/** Beyond so many letters a word, as a digest, may be broken. */
+private const val LONGEST = 24

@@ -96,7 +96,7 @@ class WalkTest {
         model.untilTorque()
         val point = model.state.view.card.point
         val file = scene.folder.resolve("photo.png").apply { writeBytes(pixel) }
-        val photos = CardModel(scene.core, scene.rig, room, {}, { taken -> taken(file.path) })
+        val photos = CardModel(scene.core, scene.rig, room, {}, { place, entered -> entered(scene.core.photoAdd(scene.rig, place, file.path, "").sentences) })
         photos.send(CardEvent.Press(photos.key("photo")))
         assertEquals("", photos.state.refused)
         assertEquals(point, photos.state.view.card.point)

@@ -23,6 +23,7 @@ import app.baywalk.design.Sheet
 import app.baywalk.design.Type
 import app.baywalk.design.Weight
 import app.baywalk.design.Words
+import app.baywalk.design.largeText
 import app.baywalk.design.say
 import app.baywalk.mobile.BayView
 import app.baywalk.mobile.PointRow
@@ -101,8 +102,9 @@ private fun PointLine(point: PointRow, onPress: () -> Unit) {
         Column(Modifier.weight(1f)) {
             Words(point.name, Type.Strong)
             Words(point.place, Type.Note)
+            if (largeText) Words(point.grade?.word.orEmpty(), Type.Strong)
         }
-        Words(point.grade?.word.orEmpty(), Type.Note)
+        if (!largeText) Words(point.grade?.word.orEmpty(), Type.Note)
         Painted(point.glyph, times = 0.75f)
     }
 }

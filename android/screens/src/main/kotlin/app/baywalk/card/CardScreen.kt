@@ -23,10 +23,13 @@ import app.baywalk.design.Sheet
 import app.baywalk.design.Type
 import app.baywalk.design.Weight
 import app.baywalk.design.Words
+import app.baywalk.design.largeText
 import app.baywalk.design.margin
 import app.baywalk.design.say
-import app.baywalk.design.tokens
 import app.baywalk.screens.Card
+
+/** So many letters fit on one of two keys abreast. */
+private const val SHORT = 18
 
 /** One card fills the screen: where, what holds it, the number, the question, the keys. */
 @Composable
@@ -43,13 +46,14 @@ fun CardScreen(state: CardState, send: (CardEvent) -> Unit, onBack: () -> Unit) 
 private fun StandingCard(state: CardState, send: (CardEvent) -> Unit, onBack: () -> Unit) {
     val card = state.view.card
     Sheet(
-        head = { CardHead(card, state, onBack) { send(CardEvent.More) } },
+        head = { CardHead(card, state, onBack, { send(CardEvent.More) }.takeUnless { largeText }) },
         keys = {
             if (LocalTall.current) Said(card)
             AnswerKeys(state, send)
             FootRow(state, send)
         },
     ) {
+        if (largeText) Words(card.line.words, Type.Note)
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         CardBody(state)
@@ -64,14 +68,18 @@ private fun Said(card: Card) {
     Words(card.question, Type.Heading)
 }
 
+/** Where the card stands. Large text leaves the head to the count; the name and the words of the line head the content. */
 @Composable
 internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit, onMore: (() -> Unit)? = null) {
+    val count = card.count?.let { "${it.at}/${it.of}" }.orEmpty()
     Column {
-        Head(card.bay ?: card.title, onBack, card.tag.orEmpty(), onMore)
+        Head(if (largeText) count else card.bay ?: card.title, onBack, card.tag.orEmpty(), onMore)
         Painted(state.view.line)
-        Row(Modifier.fillMaxWidth().padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
-            Words(card.line.words, Type.Note, Modifier.weight(1f))
-            Words(card.count?.let { "${it.at}/${it.of}" }.orEmpty(), Type.Strong)
+        if (!largeText) {
+            Row(Modifier.fillMaxWidth().padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
+                Words(card.line.words, Type.Note, Modifier.weight(1f))
+                Words(count, Type.Strong)
+            }
         }
     }
 }
@@ -80,16 +88,24 @@ internal fun CardHead(card: Card, state: CardState, onBack: () -> Unit, onMore: 
 @Composable
 private fun ColumnScope.CardBody(state: CardState) {
     val card = state.view.card
-    if (card.title != card.bay) Words(card.title, Type.Title)
-    Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
-        Words(card.place, Type.Body, Modifier.weight(1f))
-        state.view.places?.let { Painted(it) }
-    }
+    if (largeText || card.title != card.bay) Words(card.title, Type.Title)
+    if (LocalTall.current) Whereabouts(state)
     val figure = card.figure
     val plate = state.view.plate
     if (figure != null && plate != null) NumberPlate(figure, plate)
+    // On a low screen the number comes first: it must be in sight without scrolling.
+    if (!LocalTall.current) Whereabouts(state)
     Diagram(state)
     card.lines.forEach { Words(it, Type.Body) }
+}
+
+/** Where it is, in words and among the pins of its bay. */
+@Composable
+private fun Whereabouts(state: CardState) {
+    Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
+        Words(state.view.card.place, Type.Body, Modifier.weight(1f))
+        state.view.places?.let { Painted(it) }
+    }
 }
 
 /** The sources and their bus, or the pairs of a proof. */
@@ -109,8 +125,12 @@ private fun AnswerKeys(state: CardState, send: (CardEvent) -> Unit) {
         pad != null -> PadKeys(state, pad, send)
         else -> {
             val first = state.answers.firstOrNull()
-            state.answers.filter { it != first }.asReversed().forEach { key ->
-                Key(key.word, { send(CardEvent.Press(key)) }, Modifier.fillMaxWidth(), key.note)
+            val others = state.answers.filter { it != first }.asReversed()
+            val abreast = if (!largeText && others.all { it.note.isEmpty() && it.word.length <= SHORT }) 2 else 1
+            others.chunked(abreast).forEach { row ->
+                Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
+                    row.forEach { key -> Key(key.word, { send(CardEvent.Press(key)) }, Modifier.weight(1f), key.note) }
+                }
             }
             if (first != null) {
                 Key(first.word, { send(CardEvent.Press(first)) }, Modifier.fillMaxWidth(), first.note, weight = Weight.Primary, least = 76.dp)
@@ -119,13 +139,15 @@ private fun AnswerKeys(state: CardState, send: (CardEvent) -> Unit) {
     }
 }
 
-/** Undo, damage, photo and skip, and the way to the rest; mirrored for the left hand. */
+/** Undo, damage, photo and skip; mirrored for the left hand. Large text leaves undo and the way to the rest. */
 @Composable
 private fun FootRow(state: CardState, send: (CardEvent) -> Unit) {
-    val keys = foot.mapNotNull { code -> state.view.card.keys.firstOrNull { it.code == code } }
-    val placed = if (LocalHand.current == Hand.Left) keys.asReversed() else keys
+    val keys = footOf(largeText).mapNotNull { code -> state.view.card.keys.firstOrNull { it.code == code } }
+    val more: Pair<String, () -> Unit> = say("shell-more") to { send(CardEvent.More) }
+    val all = keys.map { key -> key.word to { send(CardEvent.Press(key)) } } + listOf(more).filter { largeText }
+    val placed = if (LocalHand.current == Hand.Left) all.asReversed() else all
     KeyRow {
-        placed.forEach { key -> Key(key.word, { send(CardEvent.Press(key)) }, Modifier.weight(1f), inset = 4.dp) }
+        placed.forEach { (word, press) -> Key(word, press, Modifier.weight(1f), inset = 4.dp) }
     }
 }
 
@@ -136,6 +158,7 @@ private fun MoreScreen(state: CardState, send: (CardEvent) -> Unit) {
     Sheet(
         head = { CardHead(card, state, { send(CardEvent.Leave) }) },
         keys = {
+            val foot = footOf(largeText)
             card.keys.filter { it.code in always && it.code !in foot }.forEach { key ->
                 Key(key.word, { send(CardEvent.Press(key)) }, Modifier.fillMaxWidth(), key.note)
             }

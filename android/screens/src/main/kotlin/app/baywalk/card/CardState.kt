@@ -49,7 +49,10 @@ sealed interface CardEvent {
 val always = listOf("undo", "damage", "photo", "skip", "note", "stop", "close_early", "end_early")
 
 /** Those of them that stand in the foot row, from the thumb outwards. */
-val foot = listOf("undo", "damage", "photo", "skip")
+private val foot = listOf("undo", "damage", "photo", "skip")
+
+/** What of it stands there; where text is large, only the one that mends a slip. */
+fun footOf(large: Boolean): List<String> = if (large) foot.take(1) else foot
 
 /** The keys that answer the card. */
 val CardState.answers: List<Key> get() = view.card.keys.filter { it.code !in always }

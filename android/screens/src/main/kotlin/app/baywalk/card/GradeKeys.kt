@@ -16,6 +16,7 @@ import androidx.compose.ui.unit.dp
 import app.baywalk.design.Hand
 import app.baywalk.design.Key
 import app.baywalk.design.LocalHand
+import app.baywalk.design.largeText
 import app.baywalk.screens.Key as CardKey
 
 /**
@@ -26,8 +27,10 @@ import app.baywalk.screens.Key as CardKey
 fun GradeKeys(state: CardState, send: (CardEvent) -> Unit) {
     val (held, others) = state.answers.partition { it.code !in listOf("moved", "loose", "apart") }
     val at = { code: String -> others.firstOrNull { it.code == code } }
-    val upper = listOf(at("apart"), at("moved"))
-    val lower = listOf(at("loose"), held.firstOrNull())
+    // Without a torque there is no Moved; where text is large, the one long answer takes a row of its own.
+    val wide = largeText && at("moved") == null
+    val upper = listOf(at("apart"), if (wide) at("loose") else at("moved"))
+    val lower = if (wide) held.take(1) else listOf(at("loose"), held.firstOrNull())
     val left = LocalHand.current == Hand.Left
     Column(Modifier.fillMaxWidth().semantics { isTraversalGroup = true }, Arrangement.spacedBy(12.dp)) {
         listOf(upper, lower).forEach { row ->

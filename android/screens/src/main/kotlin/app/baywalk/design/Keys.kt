@@ -30,7 +30,6 @@ import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.selected
@@ -99,7 +98,7 @@ fun Key(
 private fun KeyFace(word: String, note: String, glyph: Picture?, ink: Color, centred: Boolean) {
     val on = tokens.copy(ink = ink, key = if (ink == tokens.ink) tokens.key else tokens.caution, plate = if (ink == tokens.ink) tokens.key else tokens.caution)
     Row(horizontalArrangement = Arrangement.spacedBy(8.dp), verticalAlignment = Alignment.CenterVertically) {
-        if (glyph != null && LocalDensity.current.fontScale < 1.4f) Painted(glyph, on = on, times = 0.75f)
+        if (glyph != null && !largeText) Painted(glyph, on = on, times = 0.75f)
         Column(Modifier.fillMaxWidth()) {
             val align = if (centred) TextAlign.Center else TextAlign.Start
             val type = if (glyph == null && note.isEmpty()) Type.Strong else Type.KeyWord
@@ -114,7 +113,7 @@ private fun KeyFace(word: String, note: String, glyph: Picture?, ink: Color, cen
 private fun KeyWord(word: String, type: Type, ink: Color, align: TextAlign) {
     val style = styleOf(type, ink, align)
     if (' ' in word.trim()) {
-        BasicText(word, Modifier.fillMaxWidth(), style)
+        Words(word, type, Modifier.fillMaxWidth(), ink, align)
     } else {
         val shrink = TextAutoSize.StepBased(style.fontSize * 0.4f, style.fontSize, 0.5.sp)
         BasicText(word, Modifier.fillMaxWidth(), style, maxLines = 1, softWrap = false, autoSize = shrink)

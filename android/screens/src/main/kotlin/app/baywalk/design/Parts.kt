@@ -16,6 +16,8 @@ import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.widthIn
 import androidx.compose.foundation.rememberScrollState
+import androidx.compose.foundation.text.BasicText
+import androidx.compose.foundation.text.TextAutoSize
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
@@ -35,6 +37,7 @@ import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
+import androidx.compose.ui.unit.sp
 import app.baywalk.mobile.Picture
 import app.baywalk.screens.Figure
 
@@ -73,7 +76,7 @@ private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Com
         Column(Modifier.widthIn(max = widest).fillMaxSize()) {
             head()
             Content(Modifier.weight(1f), content)
-            Column(Modifier.heightIn(max = height * 0.66f).verticalScroll(rememberScrollState()).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
+            Column(Modifier.heightIn(max = height * 0.72f).verticalScroll(rememberScrollState(), reverseScrolling = true).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
         }
     }
 }
@@ -145,25 +148,36 @@ fun Answer(lines: List<String>, refused: Boolean) {
     ) { lines.forEach { Words(it, Type.Body, color = ink) } }
 }
 
-/** The number in the frame of its basis; never a number without its unit and basis. */
+/** The number in the frame of its basis; never a number without its unit and basis. Where there is none, the frame says why. */
 @Composable
 fun NumberPlate(figure: Figure, frame: Picture) {
-    Box(Modifier.fillMaxWidth()) {
+    Box(Modifier.fillMaxWidth().heightIn(min = frame.height.dp)) {
         BoxWithConstraints(Modifier.fillMaxWidth()) {
             val times = maxWidth.value / frame.width.toFloat()
             Painted(frame, times = times)
         }
-        Column(Modifier.fillMaxWidth().heightIn(min = frame.height.dp).padding(26.dp, 6.dp), Arrangement.SpaceBetween) {
-            Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp), Alignment.CenterVertically) {
-                Words(figure.number, Type.Torque)
-                Column {
-                    Words(figure.unit, Type.Title)
-                    Words(figure.metric, Type.Body)
+        if (figure.number.isEmpty()) {
+            Words(figure.basis, Type.Title, Modifier.align(Alignment.CenterStart).padding(horizontal = 30.dp))
+        } else {
+            Column(Modifier.fillMaxWidth().padding(26.dp, 6.dp)) {
+                Row(Modifier.fillMaxWidth().height(112.dp), Arrangement.spacedBy(12.dp), Alignment.CenterVertically) {
+                    Number(figure.number, Modifier.weight(1f, fill = false))
+                    Column(Modifier.widthIn(max = 116.dp)) {
+                        Words(figure.unit, if (largeText) Type.Heading else Type.Title)
+                        Words(figure.metric, Type.Body)
+                    }
                 }
+                Words(figure.basis, Type.Note, Modifier.padding(top = 10.dp))
             }
-            Words(figure.basis, Type.Note)
         }
     }
+}
+
+/** A number in one line, as large as its room lets it be. */
+@Composable
+private fun Number(text: String, modifier: Modifier) {
+    val style = styleOf(Type.Torque, tokens.ink)
+    BasicText(text, modifier, style, maxLines = 1, softWrap = false, autoSize = TextAutoSize.StepBased(style.fontSize * 0.3f, style.fontSize, 1.sp))
 }
 
 /** A dividing hairline. */

@@ -1,14 +1,21 @@
 package app.baywalk.design
 
 import androidx.compose.foundation.text.BasicText
+import androidx.compose.foundation.text.TextAutoSize
+import androidx.compose.foundation.text.modifiers.TextAutoSizeLayoutScope
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.ReadOnlyComposable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.platform.LocalDensity
+import androidx.compose.ui.text.AnnotatedString
+import androidx.compose.ui.text.TextLayoutResult
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.text.style.TextOverflow
+import androidx.compose.ui.unit.Constraints
+import androidx.compose.ui.unit.TextUnit
 import androidx.compose.ui.unit.dp
 import androidx.compose.ui.unit.em
 
@@ -53,6 +60,29 @@ fun Words(
     lines: Int = Int.MAX_VALUE,
 ) {
     if (text.isNotEmpty()) {
-        BasicText(text, modifier, styleOf(type, color, align), overflow = TextOverflow.Ellipsis, maxLines = lines)
+        val style = styleOf(type, color, align)
+        BasicText(text, modifier, style, overflow = TextOverflow.Ellipsis, maxLines = lines, autoSize = WholeWords(style.fontSize))
     }
 }
+
+/** Text gets smaller until no word of it is broken, but not under six tenths of its size. */
+private data class WholeWords(private val most: TextUnit) : TextAutoSize {
+    override fun TextAutoSizeLayoutScope.getFontSize(constraints: Constraints, text: AnnotatedString): TextUnit {
+        var part = 1f
+        while (part > 0.6f && breaksAWord(performLayout(constraints, text, most * part))) part -= 0.05f
+        return most * part
+    }
+}
+
+/** Whether a line ends within a word; a hyphen may end one. */
+fun breaksAWord(laid: TextLayoutResult): Boolean {
+    val text = laid.layoutInput.text
+    return (0 until laid.lineCount - 1).map { laid.getLineEnd(it) }.filter { it in 1 until text.length }.any { end ->
+        !text[end].isWhitespace() && !text[end - 1].isWhitespace() && text[end - 1] !in "-/"
+    }
+}
+
+/** Whether text is so large that drawings beside words give way to the words. */
+val largeText: Boolean
+    @Composable @ReadOnlyComposable
+    get() = LocalDensity.current.fontScale >= 1.4f

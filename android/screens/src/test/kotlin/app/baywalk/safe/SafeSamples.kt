@@ -1,0 +1,16 @@
+package app.baywalk.safe
+
+import app.baywalk.Sample
+import app.baywalk.Samples
+import app.baywalk.still
+
+val safeSamples = Samples { stage, sight ->
+    if (!stage.before) return@Samples emptyList()
+    val state = SafeState(sight.look, sight.hand)
+    val told = state.copy(told = still(stage.scene.core.verify()).words.take(1))
+    listOf(
+        Sample("safe") { SafeView(state, {}, {}) },
+        Sample("safe told") { SafeView(told, {}, {}) },
+        Sample("safe picked") { SafeView(told.copy(picked = "backup.zip"), {}, {}) },
+    )
+}
