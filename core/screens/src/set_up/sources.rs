@@ -51,9 +51,19 @@ pub fn sources(core: &Core, rig: RigId) -> Result<SourcesScreen, Problem> {
                 presence: Named::of(words, source.presence),
             })
             .collect(),
-        options: Presence::ALL
-            .iter()
-            .map(|one| Named::of(words, *one))
-            .collect(),
+        options: Presence::ALL.iter().map(|one| short(core, *one)).collect(),
     })
+}
+
+/// An answer in a word or two; why it matters stands above all of them.
+fn short(core: &Core, presence: Presence) -> Named {
+    let key = match presence {
+        Presence::Have => "set-up-have",
+        Presence::HaveNot => "set-up-have-not",
+        Presence::NotSure => "set-up-not-sure",
+    };
+    Named {
+        code: presence.code().to_owned(),
+        word: core.words.say(key),
+    }
 }

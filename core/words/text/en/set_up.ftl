@@ -53,3 +53,6 @@ set-up-answers = { $found } answers were given; expected are { $expected }, one 
 set-up-not-offered = “{ $found }” is none of the answers offered. Choose one of them.
 set-up-no-piece = “{ $found }” can't be added. Expected is one of: bay, device, terminal, look.
 set-up-first-walk = First walk: { $bays }. Look, tug, photograph the labels; figures can wait.
+set-up-have = Have
+set-up-have-not = Have not
+set-up-not-sure = Not sure

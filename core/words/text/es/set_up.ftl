@@ -53,3 +53,6 @@ set-up-answers = Se dieron { $found } respuestas; se esperan { $expected }, una 
 set-up-not-offered = «{ $found }» no es ninguna de las respuestas ofrecidas. Elija una de ellas.
 set-up-no-piece = «{ $found }» no se puede añadir. Se espera: bay, device, terminal o look.
 set-up-first-walk = Primer recorrido: { $bays }. Mirar, tirar, fotografiar las etiquetas; las cifras pueden esperar.
+set-up-have = La hay
+set-up-have-not = No la hay
+set-up-not-sure = No es seguro

@@ -90,7 +90,7 @@ fun Key(
             .padding(horizontal = inset, vertical = 8.dp),
         contentAlignment = Alignment.CenterStart,
     ) {
-        KeyFace(word, note, glyph, ink, centred = glyph == null && note.isEmpty() && weight == Weight.Plain)
+        KeyFace(word, note, glyph, ink, centred = glyph == null && note.isEmpty() && weight != Weight.Primary)
     }
 }
 
