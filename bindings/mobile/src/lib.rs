@@ -6,6 +6,7 @@ mod book;
 mod fault;
 mod photo;
 mod picture;
+mod resume;
 mod safe;
 mod screens;
 mod text;
@@ -16,6 +17,8 @@ pub use book::Field;
 pub use fault::Fault;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};
-pub use view::{BayView, CardView, Glyph, PointRow, PressedView, RigView, Room, ShownPair};
+pub use view::{
+    BayView, CardView, Glyph, PointRow, PressedView, ResultView, RigView, Room, ShownPair,
+};
 
 uniffi::setup_scaffolding!();

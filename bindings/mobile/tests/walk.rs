@@ -216,3 +216,19 @@ fn ten_threads_on_one_logbook_lose_no_act_and_end() {
     assert_eq!(phone.card().card.seq, before + recorded);
     assert!(phone.core.verify().unwrap().whole);
 }
+
+#[test]
+fn where_a_screen_stood_is_there_after_the_process_is_gone_and_is_no_entry() {
+    let phone = phone();
+    let before = phone.card().card.seq;
+    assert_eq!(phone.core.scrolled("bay F").unwrap(), 0);
+    phone.core.keep_scrolled("bay F", 312).unwrap();
+    phone.core.keep_scrolled("rig", 40).unwrap();
+    phone.core.keep_scrolled("rig", 0).unwrap();
+    phone.core.let_go().unwrap();
+    let path = phone.folder.path().to_str().unwrap().to_owned();
+    let again = Baywalk::open(path, vec!["en".into()]).unwrap();
+    assert_eq!(again.scrolled("bay F").unwrap(), 312);
+    assert_eq!(again.scrolled("rig").unwrap(), 0);
+    assert_eq!(again.card(&phone.rig, ROOM).unwrap().card.seq, before);
+}

@@ -48,8 +48,8 @@ pub struct PointRow {
 }
 
 pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<BayView, Problem> {
-    let book = core.logbook.book(rig)?;
-    let walk = core.logbook.open_walk(rig)?;
+    let book = core.logbook.shared_book(rig)?;
+    let walk = core.logbook.shared_walk(rig)?;
     let missing = || {
         let args = [("code", code.into())];
         Problem::new(
@@ -76,10 +76,10 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
             .join(", "),
         keep_out: bay.keep_out.clone(),
         mesh: mesh::swatch(48.0, 48.0).into(),
-        line: line(&said, (&book, walk.as_ref()), Some(bay.id), None, width),
+        line: line(&said, (&book, walk.as_deref()), Some(bay.id), None, width),
         points: points
             .iter()
-            .map(|point| row(core, (&book, walk.as_ref()), point))
+            .map(|point| row(core, (&book, walk.as_deref()), point))
             .collect(),
     })
 }

@@ -5,6 +5,7 @@ mod card;
 mod glyph;
 mod line;
 mod proof;
+mod result;
 mod rig;
 mod sources;
 
@@ -12,8 +13,10 @@ pub use bay::{BayView, PointRow};
 pub use card::{CardView, PressedView, Room};
 pub use glyph::Glyph;
 pub use proof::ShownPair;
+pub use result::ResultView;
 pub use rig::RigView;
 
 pub(crate) use bay::bay;
 pub(crate) use card::card;
+pub(crate) use result::result;
 pub(crate) use rig::rig;

@@ -48,6 +48,7 @@ fun BayScreen(state: BayState, send: (BayEvent) -> Unit, onBack: () -> Unit) {
             }
             Key(say("shell-to-card"), { send(BayEvent.GoOn) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
         },
+        place = "bay ${view.tag}",
     ) {
         Words(view.place, Type.Body)
         Words(say("shell-label-first"), Type.Note)

@@ -46,6 +46,7 @@ fun AskScreen(state: CardState, asking: Asking, send: (CardEvent) -> Unit) {
                 }
             }
         },
+        keysFromTop = true,
     ) {
         Words(state.view.card.title, Type.Title)
         Words(asking.key.word, Type.Strong)
