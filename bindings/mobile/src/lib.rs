@@ -6,6 +6,7 @@ mod book;
 mod fault;
 mod photo;
 mod picture;
+mod resume;
 mod safe;
 mod screens;
 mod set_up;
@@ -19,7 +20,7 @@ pub use photo::PinPlace;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};
 pub use view::{
-    BayView, CardView, Glyph, PinView, PointRow, PressedView, RigView, Room, ShownPair,
+    BayView, CardView, Glyph, PinView, PointRow, PressedView, ResultView, RigView, Room, ShownPair,
 };
 
 uniffi::setup_scaffolding!();

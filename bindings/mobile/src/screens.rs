@@ -1,14 +1,13 @@
 //! Screens: one call each.
 
-use crate::view::{self, BayView, CardView, RigView, Room};
+use crate::view::{self, BayView, CardView, ResultView, RigView, Room};
 use crate::{Baywalk, Fault, Field};
 use baywalk_screens::due::DueScreen;
 use baywalk_screens::findings::FindingLine;
 use baywalk_screens::practice::PracticeScreen;
-use baywalk_screens::result::ResultScreen;
 use baywalk_screens::rigs::RigsScreen;
 use baywalk_screens::torque::{TorqueQuestion, TorqueScreen};
-use baywalk_screens::{due, findings, practice, report, result, rigs, room, step, torque};
+use baywalk_screens::{due, findings, practice, report, rigs, room, step, torque};
 
 #[uniffi::export]
 impl Baywalk {
@@ -47,15 +46,12 @@ impl Baywalk {
         self.with_rig(rig, |core, rig| view::bay(core, rig, code, width))
     }
 
-    /// How the newest walk of a rig ended, or how it stands.
+    /// How the newest walk of a rig ended, or how it stands, its strip drawn over a width.
     ///
     /// # Errors
     /// [`Fault`] where none was walked or the logbook can't be read.
-    pub fn result(&self, rig: &str) -> Result<ResultScreen, Fault> {
-        self.with_rig(rig, |core, rig| {
-            let walk = report::last_walk(core, rig)?;
-            result::result(core, rig, walk)
-        })
+    pub fn result(&self, rig: &str, width: f64) -> Result<ResultView, Fault> {
+        self.with_rig(rig, |core, rig| view::result(core, rig, width))
     }
 
     /// The report of the newest walk, as one self-contained HTML file.

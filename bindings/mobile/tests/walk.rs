@@ -339,3 +339,17 @@ fn a_rig_is_set_up_from_nothing_on_its_first_walk() {
     let view = core.bay(rig, &bay.code, WIDTH).unwrap();
     assert_eq!((view.name.as_str(), view.points.len()), ("12", 2));
 }
+
+#[test]
+fn where_a_screen_stood_is_there_after_the_process_is_gone_and_is_no_entry() {
+    let phone = phone();
+    let before = phone.card().card.seq;
+    assert_eq!(phone.core.scrolled("bay F").unwrap(), 0);
+    phone.core.keep_scrolled("bay F", 312).unwrap();
+    phone.core.keep_scrolled("rig", 40).unwrap();
+    phone.core.keep_scrolled("rig", 0).unwrap();
+    let again = phone.again();
+    assert_eq!(again.scrolled("bay F").unwrap(), 312);
+    assert_eq!(again.scrolled("rig").unwrap(), 0);
+    assert_eq!(again.card(&phone.rig, ROOM).unwrap().card.seq, before);
+}

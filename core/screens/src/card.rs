@@ -38,6 +38,8 @@ pub struct Card {
     pub lines: Vec<String>,
     /// What to do first or what stays alive, directly above the keys.
     pub cautions: Vec<String>,
+    /// Whether it tells how long a wait still runs, so that a shell reads it anew each second.
+    pub waits: bool,
     /// What the hand just did.
     pub question: String,
     /// The answers.

@@ -7,36 +7,42 @@ use baywalk_domain::rig::{Bay, Book, Device, Point, Source};
 use baywalk_domain::torque::Practice;
 use baywalk_domain::walk::{Next, Outlook, Setting, WalkState};
 use baywalk_words::Words;
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// The rig, its open walk and what the rules look at.
 pub(crate) struct Here<'a> {
     pub(crate) words: &'a Words,
-    pub(crate) book: Book,
-    pub(crate) walk: WalkState,
+    pub(crate) book: Arc<Book>,
+    pub(crate) walk: Arc<WalkState>,
     pub(crate) moved_running: BTreeMap<PointId, u8>,
     pub(crate) practice: Practice,
     pub(crate) now: Moment,
+    next: OnceCell<Next>,
 }
 
 impl<'a> Here<'a> {
     pub(crate) fn read(core: &'a Core, rig: RigId) -> Result<Self, Problem> {
         let log = &core.logbook;
         let walk = log
-            .open_walk(rig)?
+            .shared_walk(rig)?
             .ok_or_else(|| Problem::refused(core.words.say("refused-no-walk")))?;
         Ok(Self {
             words: &core.words,
-            book: log.book(rig)?,
+            book: log.shared_book(rig)?,
             walk,
             moved_running: log.moved_running(rig)?,
             practice: log.practice()?,
             now: log.now(),
+            next: OnceCell::new(),
         })
     }
 
+    /// The next step, computed once.
     pub(crate) fn next(&self) -> Next {
-        self.walk.next(&self.book, &self.outlook())
+        let next = || self.walk.next(&self.book, &self.outlook());
+        self.next.get_or_init(next).clone()
     }
 
     pub(crate) fn outlook(&self) -> Outlook<'_> {

@@ -62,7 +62,7 @@ impl Core {
     }
 
     fn tell(&self, rig: RigId, outcome: Result<Outcome, ActFault>) -> Result<Told, Problem> {
-        let book = self.logbook.book(rig).ok();
+        let book = self.logbook.shared_book(rig).ok();
         match outcome {
             Ok(outcome) => Ok(Told {
                 kind: outcome.entry.act.kind().to_owned(),
@@ -78,7 +78,7 @@ impl Core {
                 repeated: outcome.repeated,
             }),
             Err(ActFault::Refused(refusal)) => Err(Problem::refused(
-                self.words.refusal(&refusal, book.as_ref()),
+                self.words.refusal(&refusal, book.as_deref()),
             )),
             Err(ActFault::Storage(fault)) => Err(self.storage(&fault)),
             Err(ActFault::Earlier { found, newest }) => {
@@ -97,13 +97,13 @@ impl Core {
 
     fn sentences(&self, rig: RigId, entry: &Entry) -> Vec<String> {
         let words = &self.words;
-        let book = self.logbook.book(rig).ok();
+        let book = self.logbook.shared_book(rig).ok();
         let mut told = Vec::new();
         match entry.shown.dead {
             Some(true) => told.push(words.say("told-dead")),
             Some(false) => {
                 let suspects = entry.shown.suspects.iter();
-                let named = suspects.map(|id| words.source_name(*id, book.as_ref()));
+                let named = suspects.map(|id| words.source_name(*id, book.as_deref()));
                 let sources = named.collect::<Vec<_>>().join(", ");
                 told.push(words.fill("told-live", &[("sources", sources.into())]));
             }
@@ -116,7 +116,7 @@ impl Core {
             told.push(words.service_seen(seen));
         }
         for raised in &entry.shown.findings {
-            told.push(words.finding(raised, book.as_ref()));
+            told.push(words.finding(raised, book.as_deref()));
         }
         if let Some(lapse) = entry.flags.lapse {
             told.push(words.fill("told-lapse", &[("why", words.code(lapse).into())]));

@@ -63,8 +63,8 @@ pub struct PointRow {
 }
 
 pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<BayView, Problem> {
-    let book = core.logbook.book(rig)?;
-    let walk = core.logbook.open_walk(rig)?;
+    let book = core.logbook.shared_book(rig)?;
+    let walk = core.logbook.shared_walk(rig)?;
     let missing = || {
         let args = [("code", code.into())];
         Problem::new(
@@ -80,9 +80,9 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
     let bay = found.ok_or_else(missing)?;
     let said = said(rig_screen(core, rig)?, core);
     let points = book.points_of(bay.id);
-    let photo = photo::of_bay(core, (&book, walk.as_ref()), bay.id);
+    let photo = photo::of_bay(core, (&book, walk.as_deref()), bay.id);
     let pinned = photo.iter().flat_map(|photo| &photo.pins);
-    let pins = pinned.map(|pin| pin_view(pin, (&points, walk.as_ref())));
+    let pins = pinned.map(|pin| pin_view(pin, (&points, walk.as_deref())));
     let place = [bay.place.clone(), core.words.code(bay.side)];
     Ok(BayView {
         tag: bay.code.to_string(),
@@ -94,10 +94,10 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
             .join(", "),
         keep_out: bay.keep_out.clone(),
         mesh: mesh::swatch(48.0, 48.0).into(),
-        line: line(&said, (&book, walk.as_ref()), Some(bay.id), None, width),
+        line: line(&said, (&book, walk.as_deref()), Some(bay.id), None, width),
         points: points
             .iter()
-            .map(|point| row(core, (&book, walk.as_ref()), point))
+            .map(|point| row(core, (&book, walk.as_deref()), point))
             .collect(),
         pins: pins.collect(),
         photo,

@@ -64,15 +64,15 @@ const PLATE: (f64, f64) = (124.0, 20.0);
 const BESIDE: (f64, f64) = (60.0, 12.0);
 
 pub(crate) fn card(core: &Core, rig: RigId, card: Card, room: Room) -> Result<CardView, Problem> {
-    let book = core.logbook.book(rig)?;
-    let walk = core.logbook.open_walk(rig)?;
+    let book = core.logbook.shared_book(rig)?;
+    let walk = core.logbook.shared_walk(rig)?;
     let next = match &walk {
         Some(walk) => Some(next(core, rig, (&book, walk))?),
         None => None,
     };
     let bay = walk.as_ref().and_then(|walk| walk.open_bays().next());
     let bay = bay.filter(|bay| card.tag.is_some() && is_of(&book, *bay, card.tag.as_deref()));
-    let shown = (&book, walk.as_ref());
+    let shown = (&*book, walk.as_deref());
     let (diagram, pairs) = match (&walk, &next) {
         (Some(walk), Some(next)) => diagram(core, (&book, walk), next, room.width - MARGINS),
         _ => (None, Vec::new()),

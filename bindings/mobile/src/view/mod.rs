@@ -6,6 +6,7 @@ mod glyph;
 mod line;
 mod places;
 mod proof;
+mod result;
 mod rig;
 mod sources;
 
@@ -13,8 +14,10 @@ pub use bay::{BayView, PinView, PointRow};
 pub use card::{CardView, PressedView, Room};
 pub use glyph::Glyph;
 pub use proof::ShownPair;
+pub use result::ResultView;
 pub use rig::RigView;
 
 pub(crate) use bay::bay;
 pub(crate) use card::card;
+pub(crate) use result::result;
 pub(crate) use rig::rig;

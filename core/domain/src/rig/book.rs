@@ -143,10 +143,12 @@ impl Book {
     /// Points in use in a bay, by code.
     #[must_use]
     pub fn points_of(&self, bay: BayId) -> Vec<&Point> {
+        let devices = self.devices.iter().filter(|device| device.bay == bay);
+        let devices: Vec<DeviceId> = devices.map(|device| device.id).collect();
         let mut points: Vec<&Point> = self
             .points
             .iter()
-            .filter(|point| !point.retired && self.bay_of(point) == Some(bay))
+            .filter(|point| devices.contains(&point.device) && !point.retired)
             .collect();
         points.sort_by(|a, b| a.code.cmp(&b.code));
         points

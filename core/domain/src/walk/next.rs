@@ -89,13 +89,10 @@ impl WalkState {
     }
 
     fn next_at_bays(&self, book: &Book, outlook: &Outlook<'_>) -> Next {
-        let to_do = self.points_to_do(book);
         let undone = |bay: BayId| -> Vec<&Point> {
-            let waits = |point: &&&Point| {
-                let done = self.point(point.id).is_some_and(PointRecord::is_done);
-                book.bay_of(point) == Some(bay) && !done
-            };
-            to_do.iter().filter(waits).copied().collect()
+            let mut points = self.points_in(book, bay);
+            points.retain(|point| !self.point(point.id).is_some_and(PointRecord::is_done));
+            points
         };
         let bays = book.bays_in_order();
         let at = |stage| move |bay: &&&Bay| self.stage(bay.id) == stage;

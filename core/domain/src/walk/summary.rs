@@ -39,20 +39,21 @@ impl WalkState {
     /// The points this walk goes through, bay by bay, in order.
     #[must_use]
     pub fn points_to_do<'a>(&self, book: &'a Book) -> Vec<&'a Point> {
-        let in_scope = |bay: &BayId| match &self.scope {
-            Scope::Whole | Scope::SecondLook(_) => true,
-            Scope::Bays(bays) => bays.contains(bay),
-        };
-        let wanted = |point: &&Point| match &self.scope {
-            Scope::SecondLook(points) => points.contains(&point.id),
-            Scope::Whole | Scope::Bays(_) => true,
-        };
-        book.bays_in_order()
-            .into_iter()
-            .filter(|bay| in_scope(&bay.id))
-            .flat_map(|bay| book.points_of(bay.id))
-            .filter(wanted)
-            .collect()
+        let bays = book.bays_in_order().into_iter();
+        bays.flat_map(|bay| self.points_in(book, bay.id)).collect()
+    }
+
+    /// The points of one bay that this walk goes through, in order.
+    pub(super) fn points_in<'a>(&self, book: &'a Book, bay: BayId) -> Vec<&'a Point> {
+        match &self.scope {
+            Scope::Bays(bays) if !bays.contains(&bay) => Vec::new(),
+            Scope::Whole | Scope::Bays(_) => book.points_of(bay),
+            Scope::SecondLook(wanted) => {
+                let mut points = book.points_of(bay);
+                points.retain(|point| wanted.contains(&point.id));
+                points
+            }
+        }
     }
 }
 

@@ -111,8 +111,8 @@ impl Logbook {
         let facts = self.facts(call.rig)?;
         let practice = self.practice()?;
         let context = Context {
-            book: fold.book.as_ref(),
-            walk: fold.walk.as_ref().map(|walk| &walk.state),
+            book: fold.book.as_deref(),
+            walk: fold.walk.as_ref().map(|walk| &*walk.state),
             moved_running: &facts.moved_running,
             findings: &facts.findings,
             odometer: &facts.odometer,

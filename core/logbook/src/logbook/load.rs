@@ -46,10 +46,12 @@ impl Logbook {
         let open = glance(conn, rig)?.and_then(|glance| glance.walk);
         let Some(WalkBegun { id: walk, begun }) = open else {
             let book = book_at(conn, rig, u64::MAX)?;
+            let book = book.map(Arc::new);
             return Ok(RigFold { book, walk: None });
         };
         let entries = ledger::of_walk(conn, walk, (begun, None))?;
-        let folded = book_at(conn, rig, begun)?.and_then(|book| OpenWalk::fold(book, entries));
+        let folded =
+            book_at(conn, rig, begun)?.and_then(|book| OpenWalk::fold(Arc::new(book), entries));
         let (walk, book) = folded.ok_or_else(|| {
             StoreFault::Damaged(Damage::Computed(format!("walk {walk} has no start")))
         })?;

@@ -14,6 +14,7 @@ use baywalk_domain::rig::Book;
 use baywalk_domain::walk::WalkState;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 type Read<T> = Result<T, StoreFault>;
 
@@ -61,6 +62,14 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where there is no such rig or the store can't be read.
     pub fn book(&self, rig: RigId) -> Read<Book> {
+        self.shared_book(rig).map(Arc::unwrap_or_clone)
+    }
+
+    /// The book of a rig, shared: nothing is copied, however large it is.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where there is no such rig or the store can't be read.
+    pub fn shared_book(&self, rig: RigId) -> Read<Arc<Book>> {
         let book = self.fold(rig)?.book.clone();
         book.ok_or(StoreFault::NotFound("rig"))
     }
@@ -70,8 +79,17 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn open_walk(&self, rig: RigId) -> Read<Option<WalkState>> {
+        Ok(self.shared_walk(rig)?.map(Arc::unwrap_or_clone))
+    }
+
+    /// The open walk of a rig, shared: nothing is copied, however much it holds. Let go before the
+    /// next act, or that act copies it.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn shared_walk(&self, rig: RigId) -> Read<Option<Arc<WalkState>>> {
         let fold = self.fold(rig)?;
-        Ok(fold.walk.as_ref().map(|walk| walk.state.clone()))
+        Ok(fold.walk.as_ref().map(|walk| Arc::clone(&walk.state)))
     }
 
     /// A walk, open or ended.
@@ -92,8 +110,11 @@ impl Logbook {
         let extent = walk_extent(conn, walk)?.ok_or_else(|| missing.clone())?;
         let entries = ledger::of_walk(conn, walk, (extent.begun, extent.last))?;
         let book = book_at(conn, extent.rig, extent.begun)?;
-        let folded = book.and_then(|book| OpenWalk::fold(book, entries));
-        folded.map(|(walk, book)| (walk.state, book)).ok_or(missing)
+        let folded = book.and_then(|book| OpenWalk::fold(Arc::new(book), entries));
+        let alone = |(walk, book): (OpenWalk, Arc<Book>)| {
+            (Arc::unwrap_or_clone(walk.state), Arc::unwrap_or_clone(book))
+        };
+        folded.map(alone).ok_or(missing)
     }
 
     /// All entries of a walk, in order, struck ones too.

@@ -3,12 +3,14 @@
 use crate::ledger::Numbered;
 use baywalk_domain::rig::{Book, BookChange};
 use baywalk_domain::walk::{Act, Entry, Phase, WalkState};
+use std::sync::Arc;
 
-/// A rig as its entries tell it.
+/// A rig as its entries tell it. Book and walk are shared with the screens that look at them, and
+/// copied only where they change meanwhile.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub(crate) struct RigFold {
     /// Its book, once it has one.
-    pub(crate) book: Option<Book>,
+    pub(crate) book: Option<Arc<Book>>,
     /// Its open walk.
     pub(crate) walk: Option<OpenWalk>,
 }
@@ -19,9 +21,9 @@ pub(crate) struct OpenWalk {
     /// The number of the entry that started it.
     pub(crate) begun: u64,
     /// What is so in it.
-    pub(crate) state: WalkState,
+    pub(crate) state: Arc<WalkState>,
     /// The book as it stood when it was started.
-    first_book: Book,
+    first_book: Arc<Book>,
     /// Its entries and, at the same places, their numbers.
     entries: Vec<Entry>,
     numbers: Vec<u64>,
@@ -29,20 +31,20 @@ pub(crate) struct OpenWalk {
 
 impl OpenWalk {
     /// Folds a walk from its entries, with the book it was started by; gives the book it left.
-    pub(crate) fn fold(first_book: Book, walk: Vec<Numbered>) -> Option<(Self, Book)> {
+    pub(crate) fn fold(first_book: Arc<Book>, walk: Vec<Numbered>) -> Option<(Self, Arc<Book>)> {
         let (numbers, entries): (Vec<u64>, Vec<Entry>) = walk
             .into_iter()
             .map(|numbered| (numbered.seq, numbered.entry))
             .unzip();
-        let (state, book) = WalkState::fold_with_book(&entries, first_book.clone())?;
+        let (state, book) = WalkState::fold_with_book(&entries, Book::clone(&first_book))?;
         let walk = Self {
             begun: *numbers.first()?,
-            state,
+            state: Arc::new(state),
             first_book,
             entries,
             numbers,
         };
-        Some((walk, book))
+        Some((walk, Arc::new(book)))
     }
 
     fn find(&self, act: baywalk_domain::ids::ActId) -> Option<Numbered> {
@@ -98,7 +100,7 @@ impl RigFold {
         let walk = self.walk.as_mut().filter(|_| numbered.entry.walk.is_some());
         if let (Some(walk), Some(book)) = (walk, &self.book) {
             walk.push(numbered);
-            walk.state.apply(&numbered.entry, book);
+            Arc::make_mut(&mut walk.state).apply(&numbered.entry, book);
         }
     }
 
@@ -106,18 +108,18 @@ impl RigFold {
     fn strike(&mut self, numbered: &Numbered, act: baywalk_domain::ids::ActId) -> Option<Numbered> {
         let walk = self.walk.as_mut()?;
         walk.push(numbered);
-        let folded = WalkState::fold_with_book(&walk.entries, walk.first_book.clone());
+        let folded = WalkState::fold_with_book(&walk.entries, Book::clone(&walk.first_book));
         if let Some((state, book)) = folded {
-            walk.state = state;
-            self.book = Some(book);
+            walk.state = Arc::new(state);
+            self.book = Some(Arc::new(book));
         }
         walk.find(act)
     }
 
     fn put(&mut self, change: &BookChange) {
         match (&mut self.book, change) {
-            (Some(book), change) => book.apply(change),
-            (book, BookChange::Whole(whole)) => *book = Some((**whole).clone()),
+            (Some(book), change) => Arc::make_mut(book).apply(change),
+            (book, BookChange::Whole(whole)) => *book = Some(Arc::new((**whole).clone())),
             (None, _) => {}
         }
     }

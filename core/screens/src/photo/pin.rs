@@ -80,7 +80,7 @@ pub fn of_bay(
 /// # Errors
 /// [`Problem`] where there is no such bay, the open walk has no photo of it, or it can't be kept.
 pub fn show(core: &mut Core, rig: RigId, bay: &str) -> Result<Told, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let owner = owner(core, &book, bay)?;
     let CodeOwner::Bay(bay_id) = owner else {
         return Err(none_such(core, bay));
@@ -103,7 +103,7 @@ pub fn pin(
     point: &str,
     at: Option<(u16, u16)>,
 ) -> Result<Told, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let CodeOwner::Point(id) = owner(core, &book, point)? else {
         return Err(none_such(core, point));
     };
@@ -130,7 +130,7 @@ pub(super) fn adopt(core: &mut Core, rig: RigId, about: About) -> Result<(), Pro
     let About::Bay(bay) = about else {
         return Ok(());
     };
-    if core.logbook.book(rig)?.bay_photo(bay).is_some() {
+    if core.logbook.shared_book(rig)?.bay_photo(bay).is_some() {
         return Ok(());
     }
     let walk = core.logbook.open_walk(rig)?;

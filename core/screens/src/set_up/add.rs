@@ -35,7 +35,7 @@ pub fn add(
         let args = [("found", answers.len().into()), ("expected", asked.into())];
         return Err(Problem::input(core.words.fill("set-up-answers", &args)));
     }
-    let known = core.logbook.book(rig)?;
+    let known = core.logbook.shared_book(rig)?;
     let answer = |place: usize| answers.get(place).map_or("", |text| text.trim());
     let (record, code, fields) = match piece {
         Piece::Bay => ("bay", code::bay(&known), of_bay(core, &answer)?),

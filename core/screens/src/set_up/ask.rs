@@ -115,7 +115,7 @@ fn sets(core: &Core) -> Ask {
 }
 
 fn devices(core: &Core, rig: RigId, bay: &str) -> Result<Ask, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let named = Code::parse(bay).ok();
     let bay = book
         .bays

@@ -16,7 +16,7 @@ const OWN: [&str; 5] = ["code", "set", "conductor", "note", "retired"];
 /// # Errors
 /// [`Problem`] where there is no such point or the rules refuse it.
 pub fn copy(core: &mut Core, rig: RigId, point: &str) -> Result<Added, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let missing = |core: &Core| {
         Problem::not_found(core.words.fill("book-no-code", &[("code", point.into())]))
     };

@@ -38,7 +38,7 @@ pub struct SourceAsk {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn sources(core: &Core, rig: RigId) -> Result<SourcesScreen, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let used = book.sources.iter().filter(|source| !source.retired);
     let words = &core.words;
     Ok(SourcesScreen {

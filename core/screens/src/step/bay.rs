@@ -25,14 +25,16 @@ pub(super) fn open(here: &Here<'_>, id: BayId) -> Result<Card, Problem> {
     ));
     let fed = Wiring::of(&here.book).feeding().bay(id).into_iter();
     let fed: Vec<String> = fed
-        .map(|source| words.source_name(source, &here.book))
+        .map(|source| words.source_name(source, &*here.book))
         .collect();
     if !fed.is_empty() {
         card.lines
             .push(words.fill("step-open-fed", &[("sources", fed.join(", ").into())]));
     }
     card.cautions.push(words.say("caution-until-proved"));
-    card.cautions.extend(here.hands_off(bay));
+    let wait = here.hands_off(bay);
+    card.waits = wait.is_some();
+    card.cautions.extend(wait);
     if !bay.keep_out.is_empty() {
         card.cautions
             .push(words.fill("caution-keep-out", &[("what", bay.keep_out.clone().into())]));

@@ -76,6 +76,8 @@ fn press_as(
         Some(act) => act,
         None => answer(&here, key, &Typed { here: &here, typed })?,
     };
+    // What is looked at is let go first: the act would copy it to change it.
+    drop(here);
     core.act_as(id, rig, act)
 }
 
@@ -170,6 +172,7 @@ fn blank(kind: &'static str, line: Line, title: String, question: String) -> Car
         figure: None,
         lines: Vec::new(),
         cautions: Vec::new(),
+        waits: false,
         question,
         keys: Vec::new(),
     }

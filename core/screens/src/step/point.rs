@@ -24,7 +24,7 @@ impl Here<'_> {
         question: String,
     ) -> Result<Card, Problem> {
         let (point, device, bay) = self.point(id)?;
-        let title = self.words.point_name(id, &self.book);
+        let title = self.words.point_name(id, &*self.book);
         let mut card = blank(kind, self.line_of(bay.id), title, question);
         card.point = Some(id.to_string());
         card.tag = Some(bay.code.to_string());

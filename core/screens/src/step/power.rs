@@ -117,7 +117,7 @@ pub(super) fn not_safe(here: &Here<'_>, step: ReadingStep) -> Card {
 fn away_key(here: &Here<'_>, step: ReadingStep) -> Option<Key> {
     let words = here.words;
     let source = here.spoken_of(step)?;
-    let args = [("source", words.source_name(source, &here.book).into())];
+    let args = [("source", words.source_name(source, &*here.book).into())];
     Some(if here.walk.restored.contains(&source) {
         Key::plain("source_away", words.fill("step-unsafe-away", &args))
     } else {

@@ -84,7 +84,7 @@ fn pressed(core: &Core, rig: RigId, how: How, told: Option<Told>) -> Result<Pres
 
 /// The card that stands now, where a walk is open.
 fn standing(core: &Core, rig: RigId) -> Result<Option<Card>, Problem> {
-    match core.logbook.open_walk(rig)? {
+    match core.logbook.shared_walk(rig)? {
         Some(_) => card(core, rig).map(Some),
         None => Ok(None),
     }

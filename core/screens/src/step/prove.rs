@@ -40,7 +40,9 @@ pub(super) fn known_live(
     };
     card.lines.push(words.say(source));
     card.lines.extend(lapsed(here, id));
-    card.lines.extend(here.hands_off(bay));
+    let wait = here.hands_off(bay);
+    card.waits = wait.is_some();
+    card.lines.extend(wait);
     card.cautions = vec![
         words.say("caution-pen-testers"),
         words.say("caution-method"),
@@ -91,7 +93,7 @@ fn look_only(here: &Here<'_>, card: &mut Card, point: Option<PointId>) {
         return;
     };
     let words = here.words;
-    let args = [("point", words.point_name(point, &here.book).into())];
+    let args = [("point", words.point_name(point, &*here.book).into())];
     card.keys.push(
         Key::plain("look_only", words.say("step-look-only"))
             .noted(words.fill("step-look-only-at", &args)),
@@ -153,7 +155,7 @@ pub(super) fn read(here: &Here<'_>, id: DeviceId, check: &Check) -> Result<Card,
     let question = words.fill("step-read-question", &[("pair", pair.clone().into())]);
     let mut card = blank("read", here.line_of(bay.id), pair, question);
     card.tag = Some(bay.code.to_string());
-    card.place = words.device_name(id, &here.book);
+    card.place = words.device_name(id, &*here.book);
     let all = checks_of(&device.sets).len();
     card.count = Some(Count::new(all - here.walk.unread(device).len() + 1, all));
     card.lines.push(words.say("caution-dead-limit"));
@@ -184,7 +186,7 @@ pub(super) fn except(here: &Here<'_>, id: DeviceId, set: &str) -> Result<Card, P
     let words = here.words;
     let device = here.device(id)?;
     let bay = here.bay(device.bay)?;
-    let title = words.device_name(id, &here.book);
+    let title = words.device_name(id, &*here.book);
     let mut card = blank(
         "except",
         here.line_of(bay.id),

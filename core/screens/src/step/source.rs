@@ -12,7 +12,7 @@ use baywalk_domain::walk::{Act, Away};
 pub(super) fn away(here: &Here<'_>, id: SourceId) -> Result<Card, Problem> {
     let words = here.words;
     let source = here.source(id)?;
-    let name = words.source_name(id, &here.book);
+    let name = words.source_name(id, &*here.book);
     let searching = source.presence == Presence::NotSure;
     let question = if searching {
         "step-away-search"
@@ -113,7 +113,7 @@ pub(super) fn away_act(source: SourceId, key: &str, typed: &Typed<'_>) -> Option
 pub(super) fn back(here: &Here<'_>, id: SourceId) -> Result<Card, Problem> {
     let words = here.words;
     let source = here.source(id)?;
-    let name = words.source_name(id, &here.book);
+    let name = words.source_name(id, &*here.book);
     let question = words.fill("step-back-question", &[("source", name.clone().into())]);
     let mut card = blank("restore", here.line(), name, question);
     card.place.clone_from(&source.how);

@@ -12,7 +12,7 @@ pub(super) fn card(here: &Here<'_>, wanted: &Setting) -> Card {
     let bay = here.walk.open_bays().next();
     let line = bay.map_or_else(|| here.line(), |bay| here.line_of(bay));
     let args = [
-        ("tool", words.tool_name(wanted.tool, &here.book).into()),
+        ("tool", words.tool_name(wanted.tool, &*here.book).into()),
         ("torque", words.torque(&wanted.at).into()),
     ];
     let question = words.fill("step-tool-question", &args);
@@ -40,7 +40,7 @@ pub(super) fn lines(here: &Here<'_>, wanted: Option<&Setting>) -> Vec<String> {
     let Some((tool, wanted)) = known else {
         return Vec::new();
     };
-    let mut lines = vec![words.tool_name(tool.id, &here.book)];
+    let mut lines = vec![words.tool_name(tool.id, &*here.book)];
     if let Ok(set) = setting(tool, &wanted.at, None) {
         let unit = wanted.at.unit();
         let args = [
@@ -67,7 +67,7 @@ pub(super) fn out_of_reach(here: &Here<'_>, wanted: Option<&Stated<TorqueUnit>>)
     let told = unfit.into_iter().flatten().map(|(tool, fault)| {
         format!(
             "{}: {}",
-            words.tool_name(tool.id, &here.book),
+            words.tool_name(tool.id, &*here.book),
             words.setting_fault(&fault)
         )
     });

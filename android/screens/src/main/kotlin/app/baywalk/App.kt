@@ -4,6 +4,7 @@ import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
@@ -19,8 +20,10 @@ import app.baywalk.design.Hand
 import app.baywalk.design.LocalHand
 import app.baywalk.design.LocalPhotos
 import app.baywalk.design.LocalSay
+import app.baywalk.design.LocalScrolled
 import app.baywalk.design.LocalTokens
 import app.baywalk.design.Look
+import app.baywalk.design.Scrolled
 import app.baywalk.design.margin
 import app.baywalk.design.tokensOf
 import androidx.compose.ui.platform.LocalDensity
@@ -29,7 +32,7 @@ import app.baywalk.mobile.Room
 import app.baywalk.pins.PinsModel
 import app.baywalk.pins.PinsView
 import app.baywalk.result.ResultState
-import app.baywalk.result.ResultView
+import app.baywalk.result.ResultScreen
 import app.baywalk.rig.RigModel
 import app.baywalk.rig.RigPaths
 import app.baywalk.rig.RigViewScreen
@@ -46,6 +49,7 @@ import app.baywalk.setup.SetUpModel
 import app.baywalk.setup.SetUpView
 import app.baywalk.torque.TorqueModel
 import app.baywalk.torque.TorqueView
+import kotlinx.coroutines.delay
 
 /** Where a person is. */
 sealed interface Place {
@@ -113,11 +117,20 @@ fun App(core: Baywalk, phone: Phone, onBackKey: ((() -> Unit)?) -> Unit = {}) {
     var place by remember { mutableStateOf(firstPlace(core)) }
     val go = { to: Place -> place = to }
     onBackKey(place.back()?.let { back -> { go(back) } })
-    CompositionLocalProvider(LocalTokens provides tokensOf(look), LocalHand provides hand, LocalSay provides { said[it] ?: it }, LocalPhotos provides phone::picture) {
+    CompositionLocalProvider(LocalTokens provides tokensOf(look), LocalHand provides hand, LocalSay provides { said[it] ?: it }, LocalPhotos provides phone::picture, LocalScrolled provides remember(core) { CoreScrolled(core) }) {
         BoxWithConstraints(Modifier.fillMaxSize()) {
             val width = (minOf(maxWidth.value, 560f) - 2 * margin.value).toDouble()
             Screen(core, phone, place, go, width, Choices(look, hand, { look = it; phone.keep("look", it.name) }, { hand = it; phone.keep("hand", it.name) }))
         }
+    }
+}
+
+/** Scrolled places, kept beside the ledger. Where they can't be kept nothing is lost, so nobody is told. */
+internal class CoreScrolled(private val core: Baywalk) : Scrolled {
+    override fun kept(place: String): Int = runCatching { core.scrolled(place).toInt() }.getOrDefault(0)
+
+    override fun keep(place: String, down: Int) {
+        runCatching { core.keepScrolled(place, down.toUInt()) }
     }
 }
 
@@ -159,6 +172,12 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
         is Place.Walk -> {
             val room = Room(width + 2 * margin.value, LocalDensity.current.fontScale.toDouble())
             val model = remember(place, room) { CardModel(core, place.rig, room, { go(Place.Result(place.rig)) }, { at, entered -> phone.photo(place.rig, at, entered) }) }
+            LaunchedEffect(model) {
+                while (true) {
+                    delay(1_000)
+                    model.tick()
+                }
+            }
             CardScreen(model.state, model::send, back)
         }
         is Place.Bay -> {
@@ -181,7 +200,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
             FillingView(model.state, model::send, back)
         }
-        is Place.Result -> ResultView(ResultState(core.result(place.rig)), { phone.shareReport(place.rig, core.report(place.rig)) }, back)
+        is Place.Result -> ResultScreen(ResultState(core.result(place.rig, width)), { phone.shareReport(place.rig, core.report(place.rig)) }, back)
         is Place.Safe -> {
             val model = remember(place) { SafeModel(core, phone, choices.look, choices.hand, choices.onLook, choices.onHand) }
             SafeView(model.state, model::send, back)

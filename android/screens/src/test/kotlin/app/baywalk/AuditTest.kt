@@ -18,9 +18,12 @@ import org.junit.Test
 
 /** Every screen and every kind of card, judged as it is laid out and drawn. */
 class AuditTest {
-    private val short = listOf(Sight(), Sight(Look.Dark, 2f, 320, 640), Sight(Look.Night, 1.5f))
+    private val short = listOf(
+        Sight(hand = Hand.Left), Sight(Look.Dark, 2f, 320, 640), Sight(Look.Night, 1.5f),
+        Sight(width = 780, height = 360), Sight(width = 800, height = 1280),
+    )
     private val long = listOf(1f, 1.5f, 2f).flatMap { scale ->
-        Look.entries.flatMap { listOf(Sight(it, scale), Sight(it, scale, 320, 640), Sight(it, scale, hand = Hand.Left)) }
+        Look.entries.flatMap { listOf(Sight(it, scale), Sight(it, scale, 320, 640), Sight(it, scale, hand = Hand.Left), Sight(it, scale, 780, 360), Sight(it, scale, 800, 1280)) }
     }
     private val sights = if (System.getenv("BAYWALK_LONG") == "1") long else short
 

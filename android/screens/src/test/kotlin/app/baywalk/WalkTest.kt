@@ -92,6 +92,17 @@ class WalkTest {
     }
 
     @Test
+    fun `a wait runs on while nothing is pressed and no screen is lit`() = walking { _, model ->
+        model.until("open") { it.state.view.card.waits }
+        val before = model.state.view.card
+        Thread.sleep(1_100)
+        assertEquals(before, model.state.view.card)
+        model.tick()
+        assertNotEquals(before.cautions, model.state.view.card.cautions)
+        assertEquals(before.seq, model.state.view.card.seq)
+    }
+
+    @Test
     fun `a photo is taken in where the card is`() = walking { scene, model ->
         model.untilTorque()
         val point = model.state.view.card.point

@@ -78,6 +78,7 @@ private fun StandingBay(state: BayState, send: (BayEvent) -> Unit, onBack: () ->
             }
             if (state.walking) Key(say("shell-to-card"), { send(BayEvent.GoOn) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
         },
+        place = "bay ${view.tag}",
     ) {
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)

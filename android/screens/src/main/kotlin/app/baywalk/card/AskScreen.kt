@@ -30,6 +30,7 @@ fun AskScreen(state: CardState, asking: Asking, send: (CardEvent) -> Unit) {
             val drawn = state.view.glyphs.associate { it.code to it.picture }
             AskKeys(ask, asking.typed, drawn, { send(CardEvent.Type(it)) }, { send(CardEvent.Answer(it)) })
         },
+        keysFromTop = true,
     ) {
         Words(state.view.card.title, Type.Title)
         Words(asking.key.word, Type.Strong)

@@ -42,6 +42,17 @@ class CardModel(
     /** Shows the card that stands now, as after the app comes back to the front. */
     fun refresh() = show(core.card(rig, room), emptyList())
 
+    /** Tells anew how long a wait still runs; nothing else of what is being done changes. */
+    fun tick() {
+        if (!state.view.card.waits) return
+        val view = try {
+            core.card(rig, room)
+        } catch (_: Fault) {
+            return
+        }
+        if (view.card.seq == state.view.card.seq) state = state.copy(view = view)
+    }
+
     private fun typed(text: String): CardState {
         val asking = state.asking ?: return state.copy(typed = text, refused = "")
         return state.copy(asking = asking.copy(typed = text), refused = "")

@@ -53,7 +53,6 @@ private fun StandingCard(state: CardState, send: (CardEvent) -> Unit, onBack: ()
             FootRow(state, send)
         },
     ) {
-        if (largeText) Words(card.line.words, Type.Note)
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         CardBody(state)
@@ -94,6 +93,7 @@ private fun ColumnScope.CardBody(state: CardState) {
     val plate = state.view.plate
     if (figure != null && plate != null) NumberPlate(figure, plate)
     // On a low screen the number comes first: it must be in sight without scrolling.
+    if (largeText) Words(card.line.words, Type.Note)
     if (!LocalTall.current) Whereabouts(state)
     Diagram(state)
     card.lines.forEach { Words(it, Type.Body) }
@@ -108,10 +108,10 @@ private fun Whereabouts(state: CardState) {
     }
 }
 
-/** The sources and their bus, or the pairs of a proof. */
+/** The sources and their bus, or the pairs of a proof; one pair alone is told by the title. */
 @Composable
 private fun Diagram(state: CardState) {
-    val picture = state.view.diagram ?: return
+    val picture = state.view.diagram?.takeIf { state.view.pairs.size != 1 } ?: return
     val words = state.view.pairs.joinToString { "${it.pair} ${it.read}" }
     Painted(picture, description = words)
 }

@@ -1,5 +1,6 @@
 package app.baywalk.design
 
+import androidx.compose.foundation.ScrollState
 import androidx.compose.foundation.background
 import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
@@ -9,6 +10,7 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.Spacer
+import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
@@ -55,35 +57,56 @@ private val widest = 560.dp
  * phone turned on its side) the keys stand beside the content.
  */
 @Composable
-fun Sheet(head: @Composable () -> Unit, keys: @Composable ColumnScope.() -> Unit, content: @Composable ColumnScope.() -> Unit) {
+fun Sheet(
+    head: @Composable () -> Unit,
+    keys: @Composable ColumnScope.() -> Unit,
+    /** The name under which it is kept how far the content was scrolled. */
+    place: String = "",
+    /** Whether keys that do not fit show their first one, as those of a question do, and not their last. */
+    keysFromTop: Boolean = false,
+    content: @Composable ColumnScope.() -> Unit,
+) {
     BoxWithConstraints(Modifier.fillMaxSize().background(tokens.plate), contentAlignment = Alignment.TopCenter) {
         val tall = maxHeight / LocalDensity.current.fontScale > 700.dp
-        CompositionLocalProvider(LocalTall provides tall) { Laid(maxWidth, maxHeight, head, keys, content) }
+        CompositionLocalProvider(LocalTall provides tall) {
+            val scroll = scrollOf(place)
+            Laid(maxWidth, maxHeight, head, { KeyColumn(it, keysFromTop, keys) }) { Content(it, scroll, content) }
+        }
     }
 }
 
 @Composable
-private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Composable ColumnScope.() -> Unit, content: @Composable ColumnScope.() -> Unit) {
+private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Composable (Modifier) -> Unit, content: @Composable (Modifier) -> Unit) {
     if (height < 480.dp && width > height) {
         Row(Modifier.fillMaxSize()) {
             Column(Modifier.weight(1f)) {
                 head()
-                Content(Modifier.weight(1f), content)
+                content(Modifier.weight(1f))
             }
-            Column(Modifier.weight(1f).verticalScroll(rememberScrollState()).padding(margin), Arrangement.spacedBy(12.dp), content = keys)
+            keys(Modifier.weight(1f).fillMaxHeight())
         }
     } else {
         Column(Modifier.widthIn(max = widest).fillMaxSize()) {
             head()
-            Content(Modifier.weight(1f), content)
-            Column(Modifier.heightIn(max = height * 0.72f).verticalScroll(rememberScrollState(), reverseScrolling = true).padding(margin, 8.dp, margin, margin), Arrangement.spacedBy(12.dp), content = keys)
+            content(Modifier.weight(1f))
+            keys(Modifier.heightIn(max = height * 0.72f))
         }
     }
 }
 
+/** The keys, the last of them under the thumb. */
 @Composable
-private fun Content(modifier: Modifier, content: @Composable ColumnScope.() -> Unit) {
-    Column(modifier.verticalScroll(rememberScrollState()).padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
+private fun KeyColumn(modifier: Modifier, fromTop: Boolean, keys: @Composable ColumnScope.() -> Unit) {
+    Column(
+        modifier.verticalScroll(rememberScrollState(), reverseScrolling = !fromTop).padding(margin, 8.dp, margin, margin),
+        Arrangement.spacedBy(12.dp, Alignment.Bottom),
+        content = keys,
+    )
+}
+
+@Composable
+private fun Content(modifier: Modifier, scroll: ScrollState, content: @Composable ColumnScope.() -> Unit) {
+    Column(modifier.verticalScroll(scroll).padding(horizontal = margin), Arrangement.spacedBy(8.dp)) {
         content()
         Spacer(Modifier.height(4.dp))
     }
@@ -162,7 +185,7 @@ fun NumberPlate(figure: Figure, frame: Picture) {
             Column(Modifier.fillMaxWidth().padding(26.dp, 6.dp)) {
                 Row(Modifier.fillMaxWidth().height(112.dp), Arrangement.spacedBy(12.dp), Alignment.CenterVertically) {
                     Number(figure.number, Modifier.weight(1f, fill = false))
-                    Column(Modifier.widthIn(max = 116.dp)) {
+                    Column(Modifier.widthIn(max = if (largeText) 144.dp else 116.dp)) {
                         Words(figure.unit, if (largeText) Type.Heading else Type.Title)
                         Words(figure.metric, Type.Body)
                     }

@@ -10,23 +10,24 @@ import app.baywalk.design.Cautions
 import app.baywalk.design.Hairline
 import app.baywalk.design.Head
 import app.baywalk.design.Key
+import app.baywalk.design.Painted
 import app.baywalk.design.Sheet
 import app.baywalk.design.Type
 import app.baywalk.design.Weight
 import app.baywalk.design.Words
 import app.baywalk.design.say
-import app.baywalk.screens.ResultScreen
+import app.baywalk.mobile.ResultView
 
 /** How a walk ended: what stays out of service and what was not judged come first. */
-data class ResultState(val screen: ResultScreen)
+data class ResultState(val view: ResultView)
 
 sealed interface ResultEvent {
     data object Share : ResultEvent
 }
 
 @Composable
-fun ResultView(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> Unit) {
-    val screen = state.screen
+fun ResultScreen(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> Unit) {
+    val screen = state.view.screen
     Sheet(
         head = { Head(say("shell-result"), onBack) },
         keys = { Key(say("shell-share-report"), { send(ResultEvent.Share) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp) },
@@ -38,6 +39,7 @@ fun ResultView(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> Un
         }
         Listed(say("shell-not-judged"), screen.notJudged)
         Listed(say("shell-alive"), screen.alive)
+        Painted(state.view.strip, description = screen.grades.joinToString { "${it.count} ${it.word}" })
         Words(screen.grades.joinToString { "${it.count} ${it.word}" }, Type.Strong)
         Listed(say("shell-had-moved"), screen.moved)
         Listed(say("shell-findings"), screen.findings.map { "${it.about}: ${it.words}" })

@@ -90,6 +90,7 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
             screen.line?.let { Words(it.words, Type.Note, Modifier.padding(horizontal = 16.dp)) }
         },
         keys = { RigKeys(state, send) },
+        place = "rig ${screen.name}",
     ) {
         Plate(screen.name, screen.what)
         Painted(state.view.strip, description = screen.bays.joinToString { "${it.code} ${it.name}, ${it.stage.word}" })
