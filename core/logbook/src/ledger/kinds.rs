@@ -3,11 +3,13 @@
 /// Every kind of entry with its current version. A kind whose body changes its form gets the next
 /// version, an upcaster and a frozen sample of the old one; the version of the store goes up too.
 pub const KINDS: &[(&str, u32)] = &[
-    ("book", 2),
+    ("book", 3),
     ("odometer", 1),
     ("start", 1),
     ("ready", 1),
     ("isolate", 1),
+    ("follow", 1),
+    ("leave_plan", 1),
     ("open", 1),
     ("known_live", 2),
     ("read", 1),
