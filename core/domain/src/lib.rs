@@ -14,6 +14,7 @@ pub mod plan;
 pub mod published;
 pub mod ranking;
 pub mod rig;
+pub mod sampling;
 pub mod service;
 pub mod supply;
 pub mod torque;
