@@ -6,6 +6,7 @@ mod book;
 mod fault;
 mod photo;
 mod picture;
+mod plan;
 mod safe;
 mod screens;
 mod text;

@@ -17,11 +17,8 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
         (None, true) => out::told(matches, &plan::rejoin(core, rig)?),
         (Some(minutes), false) => show(core, matches, &plan::plan(core, rig, minutes)?),
         (None, false) => {
-            let question = core.words.say("plan-key-minutes");
-            Err(Problem::new(
-                ProblemKind::Input,
-                format!("{question} --minutes 30"),
-            ))
+            let none = core.words.fill("plan-no-minutes", &[("found", "".into())]);
+            Err(Problem::new(ProblemKind::Input, none))
         }
     }
 }
