@@ -28,7 +28,7 @@ impl Baywalk {
     /// # Errors
     /// [`Fault`] where no plan was followed in the open walk, or the rules refuse it.
     pub fn rejoin_plan(&self, rig: &str) -> Result<Told, Fault> {
-        self.with_rig(rig, |core, rig| plan::rejoin(core, rig))
+        self.with_rig(rig, plan::rejoin)
     }
 
     /// Leaves the plan: the bays come nose to tail again.
@@ -36,6 +36,6 @@ impl Baywalk {
     /// # Errors
     /// [`Fault`] where no plan is followed.
     pub fn leave_plan(&self, rig: &str) -> Result<Told, Fault> {
-        self.with_rig(rig, |core, rig| plan::leave(core, rig))
+        self.with_rig(rig, plan::leave)
     }
 }
