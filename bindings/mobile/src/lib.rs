@@ -6,6 +6,7 @@ mod book;
 mod fault;
 mod photo;
 mod picture;
+mod plan;
 mod resume;
 mod safe;
 mod screens;

@@ -353,3 +353,42 @@ fn where_a_screen_stood_is_there_after_the_process_is_gone_and_is_no_entry() {
     assert_eq!(again.scrolled("rig").unwrap(), 0);
     assert_eq!(again.card(&phone.rig, ROOM).unwrap().card.seq, before);
 }
+
+#[test]
+fn a_plan_is_followed_made_anew_at_the_close_of_a_bay_left_and_rejoined() {
+    let phone = phone();
+    let planned = phone.core.plan(&phone.rig, 10).unwrap();
+    let first = planned.stops.first().unwrap().code.clone();
+    assert_eq!(planned.proof.code, "best");
+    let nose = phone.until("open").card.tag.unwrap();
+    assert_ne!(nose, first);
+    let mut ten = press(&phone.card(), "plan");
+    ten.typed = vec!["10".to_owned()];
+    let told = phone.press(ten).told.unwrap();
+    assert!(
+        told.sentences
+            .iter()
+            .any(|said| said.starts_with("The plan is followed"))
+    );
+    let stop = phone.until("open").card;
+    assert_eq!(stop.tag.as_deref(), Some(first.as_str()));
+    assert!(stop.keys.iter().all(|key| key.code != "plan"));
+    phone.until("close");
+    let told = phone.first_key().told.unwrap();
+    assert!(
+        told.sentences
+            .iter()
+            .any(|said| said.starts_with("Planned anew")),
+        "{told:?}"
+    );
+    let done = phone.core.bay(&phone.rig, &first, WIDTH).unwrap();
+    assert!(!done.points.is_empty());
+    phone.press(press(&phone.card(), "leave_plan"));
+    assert_eq!(phone.card().card.tag.unwrap(), nose);
+    let told = phone
+        .press(press(&phone.card(), "rejoin_plan"))
+        .told
+        .unwrap();
+    assert_eq!(told.kind, "follow");
+    assert_ne!(phone.card().card.tag.unwrap_or_default(), nose);
+}

@@ -36,12 +36,25 @@ pub(crate) fn command(words: &Words) -> Command {
                 .about(say("terminal-command-due"))
                 .arg(of_rig(words)),
         )
+        .subcommand(plan(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
         .subcommand(report(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
         .subcommands(safe(words))
         .subcommand(calc(words))
+}
+
+fn plan(words: &Words) -> Command {
+    let minutes = Arg::new("minutes").long("minutes");
+    let minutes = minutes.value_parser(value_parser!(u16));
+    Command::new("plan")
+        .about(words.say("terminal-command-plan"))
+        .arg(minutes.help(words.say("terminal-option-minutes")))
+        .arg(flag("why", words, "terminal-option-why"))
+        .arg(flag("follow", words, "terminal-option-follow"))
+        .arg(flag("leave", words, "terminal-option-leave"))
+        .arg(of_rig(words))
 }
 
 fn note(words: &Words) -> Command {

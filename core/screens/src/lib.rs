@@ -14,6 +14,7 @@ pub mod lines;
 mod named;
 pub mod odometer;
 pub mod photo;
+pub mod plan;
 pub mod practice;
 mod problem;
 pub mod recover;

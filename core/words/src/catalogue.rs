@@ -23,8 +23,8 @@ macro_rules! themes {
 }
 
 themes!(
-    "advice", "backup", "cautions", "codes", "faults", "files", "photos", "refusals", "report",
-    "set_up", "shell", "steps", "storage", "terminal", "units", "walk",
+    "advice", "backup", "cautions", "codes", "faults", "files", "photos", "plan", "refusals",
+    "report", "set_up", "shell", "steps", "storage", "terminal", "units", "walk",
 );
 
 static ENGLISH_BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("en", ENGLISH));

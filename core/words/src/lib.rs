@@ -4,6 +4,7 @@ mod advice;
 mod arg;
 mod catalogue;
 mod date;
+mod factor;
 mod fault;
 mod finding;
 mod found;

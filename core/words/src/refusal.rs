@@ -25,6 +25,7 @@ impl Words {
             | Refusal::WalkOpen
             | Refusal::Paused
             | Refusal::NotPaused
+            | Refusal::NoRoute
             | Refusal::NoSources
             | Refusal::Proximity
             | Refusal::NameMeter
@@ -78,6 +79,7 @@ impl Words {
             Refusal::WalkOpen => "refusal-walk-open",
             Refusal::Paused => "refusal-paused",
             Refusal::NotPaused => "refusal-not-paused",
+            Refusal::NoRoute => "refusal-no-route",
             Refusal::NoSources => "refusal-no-sources",
             Refusal::Proximity => "refusal-proximity",
             Refusal::NameMeter => "refusal-name-meter",

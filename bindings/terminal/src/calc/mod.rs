@@ -28,6 +28,7 @@ calculations! {
     joint,
     loosening,
     plan,
+    sample,
     service,
     tool_setting,
     torque,

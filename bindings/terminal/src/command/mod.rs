@@ -6,6 +6,7 @@ mod due;
 mod findings;
 mod lines;
 mod photo;
+mod plan;
 mod prompt;
 mod recover;
 mod rehearse;
@@ -48,6 +49,7 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "torque" => torque::run(&core, of),
         "check-share" => check_share(&mut core, of),
         "due" => due::run(&core, of),
+        "plan" => plan::run(&mut core, of),
         "findings" => findings::run(&mut core, of),
         "photo" => photo::run(&mut core, of),
         "report" => report::run(&core, of),

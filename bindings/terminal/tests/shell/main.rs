@@ -14,6 +14,7 @@ mod kept_safe;
 mod kills;
 mod listings;
 mod photos;
+mod plans;
 mod prompts;
 mod replay;
 mod second_look;

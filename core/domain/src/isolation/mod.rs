@@ -1,6 +1,7 @@
 //! Taking power away: what feeds what, the order of the sources, the pairs that must read dead, the
 //! proof.
 
+mod behind;
 mod checks;
 mod limits;
 mod meter;
@@ -9,6 +10,7 @@ mod proof;
 mod reach;
 mod wiring;
 
+pub use behind::Behind;
 pub use checks::checks_of;
 pub use limits::{
     DEAD_AC, DEAD_DC, EXCEPTION_BELOW, IDLE_LIMIT, KNOWN_LIVE_AC, KNOWN_LIVE_DC, is_dead,

@@ -61,6 +61,12 @@ impl Feed {
         Ok(Self::Set { device, set })
     }
 
+    /// Whether it is a set of another device than the one with a code.
+    #[must_use]
+    pub fn is_elsewhere(&self, code: &Code) -> bool {
+        matches!(self, Self::Set { device, .. } if device != code)
+    }
+
     /// Its text.
     #[must_use]
     pub fn text(&self) -> String {

@@ -26,7 +26,7 @@ pub use fastening::{
     BoltGrade, Drive, DriveKind, Fastening, FasteningKind, Landing, Locking, Nut, Washer,
 };
 pub use feed::{Feed, FeedFault, Opening};
-pub use point::{LookKind, Point, PointKind};
+pub use point::{LookKind, Point, PointKind, Priority};
 pub use source::{Isolation, Presence, Source, SourceKind, Wait};
 pub use terminal::{
     MakerTorque, Material, Recheck, Role, Strands, Terminal, TerminalFault, ThreadState,

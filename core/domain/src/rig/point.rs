@@ -24,6 +24,18 @@ coded! {
     }
 }
 
+coded! {
+    /// What the owner says of how soon a point is looked at.
+    Priority as "priority" {
+        /// Ranked lower.
+        Lower = "lower",
+        /// Ranked higher.
+        Raise = "raise",
+        /// In every plan.
+        Must = "must",
+    }
+}
+
 /// What a point is.
 #[derive(Debug, Clone, PartialEq)]
 pub enum PointKind {
@@ -48,6 +60,8 @@ pub struct Point {
     pub place: String,
     /// Terminal or look.
     pub kind: PointKind,
+    /// What the owner says of how soon it is looked at; `None` leaves that to the ranking.
+    pub priority: Option<Priority>,
     /// A note of the owner.
     pub note: String,
     /// Whether it is no longer part of the rig; its past stays.

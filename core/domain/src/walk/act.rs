@@ -1,6 +1,6 @@
 //! What a person does: one act, one entry.
 
-use super::{AsFound, AsLeft, Damage, Mark, ReadyAnswer, ReadyItem, Recovery, Seen};
+use super::{AsFound, AsLeft, Damage, Mark, ReadyAnswer, ReadyItem, Recovery, Route, Seen};
 use crate::finding::{About, FollowUp};
 use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use crate::isolation::Meter;
@@ -96,6 +96,10 @@ pub enum Act {
         /// How.
         away: Away,
     },
+    /// Follows a plan: the first one, one made anew at the close of a bay, or again after it was left.
+    Follow(Route),
+    /// Leaves the plan: the bays come nose to tail again.
+    LeavePlan,
     /// Opens a bay.
     Open {
         /// The bay.
@@ -250,6 +254,8 @@ impl Act {
             Self::Start { .. } => "start",
             Self::Ready { .. } => "ready",
             Self::Isolate { .. } => "isolate",
+            Self::Follow(_) => "follow",
+            Self::LeavePlan => "leave_plan",
             Self::Open { .. } => "open",
             Self::KnownLive { .. } => "known_live",
             Self::Read { .. } => "read",

@@ -5,7 +5,7 @@ use super::{BayStage, Outlook, Phase, PointRecord, ReadyItem, Setting, WalkState
 use crate::coded::Coded;
 use crate::ids::{BayId, DeviceId, PointId, SourceId};
 use crate::isolation::{Wiring, away_order, restore_order};
-use crate::rig::{Bay, Book, Check, Device, Point, SetSystem, SupplyKind};
+use crate::rig::{Book, Check, Device, Point, SetSystem, SupplyKind};
 use crate::supply::ReadingStep;
 
 /// The next thing to do in a walk.
@@ -89,20 +89,38 @@ impl WalkState {
     }
 
     fn next_at_bays(&self, book: &Book, outlook: &Outlook<'_>) -> Next {
+        let route = self.route();
         let undone = |bay: BayId| -> Vec<&Point> {
             let mut points = self.points_in(book, bay);
-            points.retain(|point| !self.point(point.id).is_some_and(PointRecord::is_done));
+            points.retain(|point| {
+                let record = self.point(point.id);
+                let begun = record.is_some_and(PointRecord::waits_for_left);
+                let wanted = begun || route.is_none_or(|route| route.takes(bay, point.id));
+                wanted && !record.is_some_and(PointRecord::is_done)
+            });
             points
         };
-        let bays = book.bays_in_order();
-        let at = |stage| move |bay: &&&Bay| self.stage(bay.id) == stage;
-        if let Some(bay) = bays.iter().find(at(BayStage::Open)) {
-            return self.next_in_bay(book, bay.id, &undone(bay.id), outlook);
+        let at = |stage| move |bay: &BayId| self.stage(*bay) == stage;
+        let bays: Vec<BayId> = book.bays_in_order().iter().map(|bay| bay.id).collect();
+        if let Some(bay) = bays.iter().copied().find(at(BayStage::Open)) {
+            return self.next_in_bay(book, bay, &undone(bay), outlook);
         }
-        bays.iter()
+        let in_use = |bay: &BayId| bays.contains(bay);
+        let bays: Vec<BayId> = route.map_or_else(
+            || bays.clone(),
+            |route| {
+                route
+                    .stops
+                    .iter()
+                    .map(|stop| stop.bay)
+                    .filter(in_use)
+                    .collect()
+            },
+        );
+        bays.into_iter()
             .filter(at(BayStage::Shut))
-            .find(|bay| !undone(bay.id).is_empty())
-            .map_or(Next::PowerUp, |bay| Next::Open(bay.id))
+            .find(|bay| !undone(*bay).is_empty())
+            .map_or(Next::PowerUp, Next::Open)
     }
 
     /// Two passes: every point is judged at its check setting first, then what had moved is set.

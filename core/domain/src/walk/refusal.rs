@@ -52,6 +52,9 @@ pub enum Refusal {
     /// The walk is not stopped.
     #[error("the walk is not stopped")]
     NotPaused,
+    /// No plan is followed, or the plan has no minutes.
+    #[error("no plan is followed, or it has no minutes")]
+    NoRoute,
     /// The act does not belong where the walk stands.
     #[error("the act belongs to {expected:?}; the walk stands at {found:?}")]
     Phase {

@@ -1,8 +1,8 @@
 //! What is so in a walk: the fold of its entries that are not struck.
 
 use super::{
-    AdviceShown, AsFound, AsLeft, Away, Damage, Ending, Grade, ReadyAnswer, ReadyItem, Scope, Seen,
-    Setting,
+    AdviceShown, AsFound, AsLeft, Away, Damage, Ending, Following, Grade, ReadyAnswer, ReadyItem,
+    Scope, Seen, Setting,
 };
 use crate::coded::coded;
 use crate::finding::{About, Raised};
@@ -160,6 +160,8 @@ pub struct WalkState {
     pub away_at: BTreeMap<SourceId, Moment>,
     /// The bays that were worked in.
     pub bays: BTreeMap<BayId, BayWork>,
+    /// The plan that is or was followed.
+    pub plan: Option<Following>,
     /// The tool in the hand and what it was last said to be set to.
     pub setting: Option<Setting>,
     /// The points that were noted.
@@ -203,6 +205,7 @@ impl WalkState {
             away: BTreeMap::new(),
             away_at: BTreeMap::new(),
             bays: BTreeMap::new(),
+            plan: None,
             setting: None,
             points: BTreeMap::new(),
             restored: Vec::new(),

@@ -1,5 +1,15 @@
 //! Plans against every plan there is, on tasks small enough to try them all.
-#![expect(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    unused_imports,
+    dead_code,
+    reason = "tests; the small rig is shared"
+)]
+
+#[path = "../rehearsal/mod.rs"]
+mod rehearsal;
+mod rigs;
 
 use baywalk_domain::plan::{
     BayTask, LeftOut, Legs, Plan, PointTask, Proof, STEPS, Task, left_out, nose_to_tail, plan,

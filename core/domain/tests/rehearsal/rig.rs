@@ -141,6 +141,7 @@ fn point(n: u128, word: &str, device: u128, kind: PointKind) -> Point {
         name: format!("point {word}"),
         place: String::new(),
         kind,
+        priority: None,
         note: String::new(),
         retired: false,
     }

@@ -7,6 +7,7 @@
 )]
 
 mod acts;
+mod following;
 mod isolating;
 mod judging;
 mod next;

@@ -8,6 +8,8 @@ pub const KINDS: &[(&str, u32)] = &[
     ("start", 1),
     ("ready", 1),
     ("isolate", 1),
+    ("follow", 1),
+    ("leave_plan", 1),
     ("open", 1),
     ("known_live", 2),
     ("read", 1),

@@ -9,7 +9,7 @@ type Upcaster = fn(Value) -> Value;
 const UPCASTERS: &[((&str, u32), Upcaster)] = &[
     // What sets are wired to and what a source opens came in; left out, they are not known.
     (("book", 1), as_it_was),
-    // The photos of bays came in; left out, there are none.
+    // The photos of bays, and what the owner says of a point's rank, came in; left out, there is none.
     (("book", 2), as_it_was),
     (("known_live", 1), meter_of_its_kind_alone),
     // What the circuit says came in; older readings were judged one by one.

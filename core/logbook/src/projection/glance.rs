@@ -7,7 +7,7 @@ use crate::stored;
 use baywalk_domain::due::OdometerNote;
 use baywalk_domain::ids::{RigId, WalkId};
 use baywalk_domain::rig::{Bay, Book, Code, Rig};
-use baywalk_domain::walk::{Act, Ending, Entry, Scope};
+use baywalk_domain::walk::{Act, Ending, Entry};
 use chrono::NaiveDate;
 use rusqlite::{Connection, OptionalExtension};
 
@@ -70,7 +70,7 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
     if let (Act::End(ending), Some(walk)) = (&entry.act, &fold.walk) {
         let today = entry.at.date();
         last_end = last_end.max(Some(today));
-        if *ending == Ending::Whole && walk.state.scope == Scope::Whole {
+        if *ending == Ending::Whole && walk.state.goes_through_all(book) {
             last_walk = Some(today);
         }
     }

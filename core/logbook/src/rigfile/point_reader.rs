@@ -27,6 +27,7 @@ pub(super) fn read(row: &Row<'_>, act: ActId, codes: &mut Codes) -> Option<Point
         name: name?.owned(),
         place: row.words("place"),
         kind: kind?,
+        priority: row.cell("priority").and_then(|slot| slot.coded()),
         note: row.words("note"),
         retired: retired.unwrap_or(false),
     })

@@ -38,6 +38,7 @@ fn cells(point: &Point, book: &Book) -> Cells {
             device.map_or_else(String::new, |d| d.code.to_string()),
         ),
     ]);
+    put(&mut cells, "priority", point.priority.map(word));
     yes(&mut cells, "retired", point.retired);
     match &point.kind {
         PointKind::Look(look) => {

@@ -8,7 +8,7 @@ use super::{Limit, MOST_COLUMNS, MOST_POINTS};
 use std::collections::HashMap;
 
 /// The headers that are known, in the order in which they are written.
-pub(super) const COLUMNS: [&str; 31] = [
+pub(super) const COLUMNS: [&str; 32] = [
     "code",
     "device",
     "name",
@@ -38,6 +38,7 @@ pub(super) const COLUMNS: [&str; 31] = [
     "torque_basis",
     "torque_source",
     "recheck",
+    "priority",
     "note",
     "retired",
 ];

@@ -3,7 +3,7 @@
 use super::shape::choice;
 use super::{
     About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Mark, Meter,
-    Quantity, Reading, ReadyAnswer, Recovery, Scope, Seen, Text, Word,
+    Quantity, Reading, ReadyAnswer, Recovery, Route, Scope, Seen, Text, Word,
 };
 use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use baywalk_domain::rig::SupplyKind;
@@ -31,6 +31,8 @@ choice! {
         Start { person: String, scope: Scope },
         Ready { item: Word<ReadyItem>, answer: ReadyAnswer },
         Isolate { source: Text<SourceId>, away: Away },
+        Follow(follow: Route),
+        LeavePlan,
         Open { bay: Text<BayId> },
         KnownLive {
             bay: Text<BayId>,

@@ -62,5 +62,5 @@ pub use source::{Source, Wait};
 pub use terminal::{MakerTorque, Span, Terminal, Wire};
 pub use text::{Text, Texted};
 pub use tool::Tool;
-pub use walk::{Away, Counted, Ending, ReadyAnswer, Scope};
+pub use walk::{Away, Counted, Ending, ReadyAnswer, Route, RouteStop, Scope};
 pub use word::Word;

@@ -1,9 +1,9 @@
 //! A point.
 
-use super::shape::{choice, record};
+use super::shape::{choice, is_plain, record};
 use super::{Terminal, Text, Word};
 use baywalk_domain::ids::{DeviceId, PointId};
-use baywalk_domain::rig::{self, Code, LookKind};
+use baywalk_domain::rig::{self, Code, LookKind, Priority};
 
 choice! {
     /// Terminal or look.
@@ -22,6 +22,8 @@ record! {
         name: String,
         place: String,
         kind: PointKind,
+        #[serde(default, skip_serializing_if = "is_plain")]
+        priority: Option<Word<Priority>>,
         note: String,
         retired: bool,
     }

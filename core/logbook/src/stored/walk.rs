@@ -14,6 +14,23 @@ choice! {
     }
 }
 
+record! {
+    /// A bay of a plan.
+    RouteStop = walk::RouteStop {
+        bay: Text<BayId>,
+        points: Vec<Text<PointId>>,
+    }
+}
+
+record! {
+    /// A plan that is followed.
+    Route = walk::Route {
+        minutes: u16,
+        spent: u32,
+        stops: Vec<RouteStop>,
+    }
+}
+
 choice! {
     /// How a source was taken away.
     Away = walk::Away {

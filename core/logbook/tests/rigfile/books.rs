@@ -4,8 +4,8 @@ use crate::tried::act;
 use crate::values::{name, one, stated, terminal, text};
 use baywalk_domain::ids::{BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::rig::{
-    Bay, Book, Code, ConductorSet, Device, Feed, Opening, Point, PointKind, Rig, Source, Station,
-    Tool, Wait, YearlyRule,
+    Bay, Book, Code, ConductorSet, Device, Feed, Opening, Point, PointKind, Priority, Rig, Source,
+    Station, Tool, Wait, YearlyRule,
 };
 use baywalk_domain::units::Stated;
 use proptest::collection::vec;
@@ -138,25 +138,28 @@ fn points(devices: Vec<Device>) -> impl Strategy<Value = Vec<Point>> {
             select(devices),
             kind(),
             text(),
-            any::<bool>(),
+            any::<(bool, bool)>(),
         ),
         0..6,
     )
     .prop_map(|list| {
         let numbered = list.into_iter().enumerate();
-        let made = numbered.map(|(number, (name, place, device, kind, note, retired))| {
-            let code = Code::parse(&format!("P{number}")).unwrap();
-            Point {
-                id: PointId::made_by(act(), &format!("point:{code}")),
-                code,
-                device: device.id,
-                name,
-                place,
-                kind: landed(kind, &device),
-                note,
-                retired,
-            }
-        });
+        let made = numbered.map(
+            |(number, (name, place, device, kind, note, (priority, retired)))| {
+                let code = Code::parse(&format!("P{number}")).unwrap();
+                Point {
+                    id: PointId::made_by(act(), &format!("point:{code}")),
+                    code,
+                    device: device.id,
+                    name,
+                    place,
+                    kind: landed(kind, &device),
+                    priority: priority.then_some(Priority::Raise),
+                    note,
+                    retired,
+                }
+            },
+        );
         made.collect()
     })
 }

@@ -12,7 +12,9 @@ use baywalk_domain::ids::{
 };
 use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
-use baywalk_domain::rig::{BayPhoto, BookChange, Check, Conductor, Pin, SupplyKind};
+use baywalk_domain::rig::{
+    BayPhoto, Book, BookChange, Check, Conductor, Pin, Priority, SupplyKind,
+};
 use baywalk_domain::service::{
     Ask, AskSeen, Caution, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen,
     Standing,
@@ -24,7 +26,8 @@ use baywalk_domain::torque::{Action, BasisKind};
 use baywalk_domain::units::{DistanceUnit, Stated};
 use baywalk_domain::walk::{
     Act, AdviceShown, Angle, AsFound, AsLeft, Away, Counted, Damage, DueShown, Ending, Entry,
-    Flags, Mark, Movement, ReadyAnswer, ReadyItem, Recovery, Scope, Seen, Shown, Span, Test,
+    Flags, Mark, Movement, ReadyAnswer, ReadyItem, Recovery, Route, RouteStop, Scope, Seen, Shown,
+    Span, Test,
 };
 use chrono::{DateTime, NaiveDate};
 
@@ -329,8 +332,32 @@ fn later() -> Vec<(u32, Act, Shown)> {
         plain(2, Act::Book(BookChange::Whole(Box::new(wired_book())))),
         plain(2, live),
         (2, measured(), judged_by_the_circuit()),
-        plain(3, Act::Book(BookChange::BayPhoto(Box::new(bay_photo())))),
+        plain(3, Act::Book(BookChange::Whole(Box::new(pinned_book())))),
+        plain(1, followed()),
+        plain(1, Act::LeavePlan),
     ]
+}
+
+fn followed() -> Act {
+    Act::Follow(Route {
+        minutes: 30,
+        spent: 421,
+        stops: vec![RouteStop {
+            bay: bay(),
+            points: vec![point(LINE), point(NEUTRAL)],
+        }],
+    })
+}
+
+/// The wired book with the owner's word on two points.
+fn pinned_book() -> Book {
+    let mut book = wired_book();
+    let words = [Some(Priority::Must), Some(Priority::Lower)];
+    for (point, priority) in book.points.iter_mut().zip(words) {
+        point.priority = priority;
+    }
+    book.bay_photos.push(bay_photo());
+    book
 }
 
 fn measured() -> Act {

@@ -66,6 +66,16 @@ fn ending(view: &View<'_>) -> String {
 }
 
 fn scope(view: &View<'_>) -> String {
+    let scope = whole_scope(view);
+    let Some(route) = view.facts.walk.route() else {
+        return scope;
+    };
+    let minutes = route.minutes.to_string();
+    let args = [("scope", scope.as_str()), ("minutes", minutes.as_str())];
+    view.fill("report-scope-plan", &args)
+}
+
+fn whole_scope(view: &View<'_>) -> String {
     match &view.facts.walk.scope {
         Scope::Whole => view.say("report-scope-whole"),
         Scope::SecondLook(_) => view.say("report-scope-second-look"),

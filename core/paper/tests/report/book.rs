@@ -146,6 +146,7 @@ fn points(pen: Pen) -> Vec<Point> {
         name: pen(name),
         place: pen("lower row"),
         kind,
+        priority: None,
         note: pen("worn label"),
         retired: false,
     };

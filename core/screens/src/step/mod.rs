@@ -16,7 +16,7 @@ mod tool;
 
 use crate::card::{Card, Line};
 use crate::here::Here;
-use crate::{Core, Problem, Told, book, photo};
+use crate::{Core, Problem, Told, book, photo, plan};
 pub use press::{How, Press, Pressed, press_card};
 
 use baywalk_domain::ids::{ActId, RigId};
@@ -30,6 +30,7 @@ pub fn card(core: &Core, rig: RigId) -> Result<Card, Problem> {
     let here = Here::read(core, rig)?;
     let mut card = draw(&here)?;
     card.keys.extend(always::keys(&here));
+    card.keys.extend(plan::keys(&here));
     let named = |tag: &str| here.book.bays.iter().find(|bay| bay.code.as_str() == tag);
     card.bay = card
         .tag
@@ -70,15 +71,23 @@ fn press_as(
                 typed.first().map(String::as_str).unwrap_or_default(),
             );
         }
+        "plan" | "rejoin_plan" | "leave_plan" if plan::has_keys(&here) => {
+            return plan::press(core, rig, id, (key, typed));
+        }
         _ => {}
     }
     let act = match always::act(&here, key, typed)? {
         Some(act) => act,
         None => answer(&here, key, &Typed { here: &here, typed })?,
     };
+    let closes = matches!(act, Act::Close { .. });
     // What is looked at is let go first: the act would copy it to change it.
     drop(here);
-    core.act_as(id, rig, act)
+    let mut told = core.act_as(id, rig, act)?;
+    if closes {
+        told.sentences.extend(plan::again(core, rig)?);
+    }
+    Ok(told)
 }
 
 fn draw(here: &Here<'_>) -> Result<Card, Problem> {

@@ -5,8 +5,8 @@ use baywalk_domain::coded::Coded;
 use baywalk_domain::torque::TableId;
 use baywalk_domain::units::TorqueUnit;
 use baywalk_domain::{
-    bank, due, finding, isolation, joint, loosening, plan, published, rig, service, supply, torque,
-    units, walk, wire,
+    bank, due, finding, isolation, joint, loosening, pace, plan, published, ranking, rig, service,
+    supply, torque, units, walk, wire,
 };
 use baywalk_words::Words;
 use std::collections::{BTreeMap, BTreeSet};
@@ -50,7 +50,18 @@ lists![
     joint::HeatClass,
     joint::Surface,
     loosening::NoFit,
+    pace::Step,
+    plan::MustWhy,
     plan::Proof,
+    ranking::AgeBand,
+    ranking::BehindBand,
+    ranking::ConductorCase,
+    ranking::CurrentBand,
+    ranking::DistanceBand,
+    ranking::FactorKind,
+    ranking::HistoryCase,
+    ranking::Nearby,
+    ranking::WeightBasis,
     rig::BoltGrade,
     rig::Conductor,
     rig::DeviceKind,
@@ -63,6 +74,7 @@ lists![
     rig::Material,
     rig::Nut,
     rig::Presence,
+    rig::Priority,
     rig::Recheck,
     rig::RigKind,
     rig::Role,

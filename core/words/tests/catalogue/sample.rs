@@ -80,6 +80,7 @@ pub(crate) fn book() -> Book {
         kind: PointKind::Terminal(Box::new(Terminal::of(Fastening::of(
             FasteningKind::PressureScrew,
         )))),
+        priority: None,
         note: String::new(),
         retired: false,
     });
@@ -145,6 +146,7 @@ fn plain() -> Vec<Refusal> {
         Refusal::WalkOpen,
         Refusal::Paused,
         Refusal::NotPaused,
+        Refusal::NoRoute,
         Refusal::NoSources,
         Refusal::Proximity,
         Refusal::NoMeter,

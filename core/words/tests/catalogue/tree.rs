@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 /// The themes and the word with which their keys begin; the keys of `codes` begin with lists, and a
 /// theme of the shells may have keys of its own beside.
-pub(crate) const THEMES: [(&str, &str); 16] = [
+pub(crate) const THEMES: [(&str, &str); 17] = [
     ("advice", "advice"),
     ("backup", "backup"),
     ("cautions", "caution"),
@@ -14,6 +14,7 @@ pub(crate) const THEMES: [(&str, &str); 16] = [
     ("faults", "fault"),
     ("files", "file"),
     ("photos", "photo"),
+    ("plan", "plan"),
     ("refusals", "refusal"),
     ("report", "report"),
     ("set_up", "set-up"),

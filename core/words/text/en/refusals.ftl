@@ -70,3 +70,4 @@ refused-not-in-book = That is not in use in this rig's book. Choose one from the
 refusal-tool-not-set = { $tool } is not said to be set to that. Set it, say so, then use it.
 refusal-name-meter = The meter has no name. Type what it is called, so that the report shows that before and after were read with the same one.
 refusal-meter-category = This meter proves no AC conductor dead: { $found }. Expected is a contact meter marked CAT II, III or IV for the voltage (our rule); one without may burst on a fault. Without one, look only.
+refusal-no-route = No plan is followed, or the plan has no minutes. Make a plan with the minutes at hand first.

@@ -105,6 +105,7 @@ report-term-last = Last entry
 report-term-scope = Went through
 report-term-without = Gone without
 report-scope-whole = the whole rig
+report-scope-plan = { $scope }; by a plan of { $minutes } minutes for the bays, what it left out stands under Not judged
 report-scope-second-look = a second look at what had been set or remade
 report-scope-bays = bays { $bays }
 report-without = { $item }: { $why }

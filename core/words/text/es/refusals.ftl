@@ -70,3 +70,4 @@ refused-not-in-book = Eso no está en uso en el libro del vehículo. Elija de la
 refusal-tool-not-set = No consta que { $tool } esté ajustada a ese valor. Ajústela, indíquelo y luego úsela.
 refusal-name-meter = El medidor no tiene nombre. Escriba cómo se llama, para que el informe muestre que antes y después se leyó con el mismo.
 refusal-meter-category = Este medidor no prueba que un conductor de CA está sin tensión: { $found }. Se espera un medidor de contacto marcado CAT II, III o IV para la tensión (regla nuestra); uno sin marca puede estallar en una falla. Sin él, solo mire.
+refusal-no-route = No se sigue ningún plan, o el plan no tiene minutos. Haga primero un plan con los minutos disponibles.

@@ -105,6 +105,7 @@ report-term-last = Última entrada
 report-term-scope = Abarcó
 report-term-without = Se hizo sin
 report-scope-whole = todo el vehículo
+report-scope-plan = { $scope }; según un plan de { $minutes } minutos para los compartimentos, lo que dejó fuera está en Sin evaluar
 report-scope-second-look = una segunda mirada a lo ajustado o rehecho
 report-scope-bays = compartimientos { $bays }
 report-without = { $item }: { $why }

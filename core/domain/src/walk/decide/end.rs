@@ -4,7 +4,7 @@ use super::{Deciding, at_phase, said};
 use crate::due::{OdometerNote, due, settle};
 use crate::finding::{About, FindingKind, Raised};
 use crate::units::{DistanceUnit, Stated};
-use crate::walk::{DueShown, Ending, Phase, Refusal, Scope, Shown, WalkState};
+use crate::walk::{DueShown, Ending, Phase, Refusal, Shown, WalkState};
 
 impl Deciding<'_> {
     pub(super) fn end(&self, walk: &WalkState, ending: &Ending) -> Result<Shown, Refusal> {
@@ -55,7 +55,7 @@ impl Deciding<'_> {
     fn next_due(&self, walk: &WalkState, ending: &Ending) -> Result<DueShown, Refusal> {
         let book = self.book()?;
         let today = self.now.date();
-        let counts = *ending == Ending::Whole && walk.scope == Scope::Whole;
+        let counts = *ending == Ending::Whole && walk.goes_through_all(book);
         let odometer = |day| noted_on(self.context.odometer, day);
         let last = if counts {
             Some(today)

@@ -4,6 +4,7 @@ mod bay;
 mod book;
 mod clocks;
 mod end;
+mod follow;
 mod found;
 mod gate;
 mod isolate;
@@ -125,6 +126,8 @@ impl<'a> Deciding<'a> {
         match act {
             Act::Ready { item, answer } => self.ready(walk, *item, answer),
             Act::Isolate { source, away } => self.isolate(walk, *source, away),
+            Act::Follow(route) => self.follow(walk, route),
+            Act::LeavePlan => follow::leave(walk),
             Act::Open { bay } => self.open(walk, *bay),
             Act::KnownLive {
                 bay,
