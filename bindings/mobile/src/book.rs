@@ -2,7 +2,7 @@
 
 use crate::{Baywalk, Fault};
 use baywalk_screens::files::LayoutLine;
-use baywalk_screens::{Told, book, files, findings, odometer};
+use baywalk_screens::{Told, book, files, findings, usage};
 
 /// A column of a record and what stands in it, as in the rig's files.
 #[derive(Debug, Clone, PartialEq, Eq, uniffi::Record)]
@@ -69,7 +69,7 @@ impl Baywalk {
     /// # Errors
     /// [`Fault`] where it can't be read or kept.
     pub fn note_odometer(&self, rig: &str, text: &str) -> Result<Told, Fault> {
-        self.with_rig(rig, |core, rig| odometer::note(core, rig, text))
+        self.with_rig(rig, |core, rig| usage::odometer(core, rig, text))
     }
 
     /// Decides about a finding, by its number in the list.

@@ -1,13 +1,15 @@
 //! A rig at a glance, and its outline: what the first screens tell of it.
 
 use super::standing::{standings, unsettled};
-use super::{RigFold, finding, json, odometer};
+use super::timing::{Days, known};
+use super::{RigFold, finding, json};
+use crate::ledger::Numbered;
 use crate::store::StoreFault;
 use crate::stored;
-use baywalk_domain::due::OdometerNote;
+use baywalk_domain::due::{Due, due, learned};
 use baywalk_domain::ids::{RigId, WalkId};
 use baywalk_domain::rig::{Bay, Book, Code, Rig};
-use baywalk_domain::walk::{Act, Ending, Entry, Scope};
+use baywalk_domain::walk::{Act, Ending, Scope};
 use chrono::NaiveDate;
 use rusqlite::{Connection, OptionalExtension};
 
@@ -22,9 +24,12 @@ pub struct RigGlance {
     pub last_walk: Option<NaiveDate>,
     /// The day of the last end of a walk of any scope.
     pub last_end: Option<NaiveDate>,
-    /// Its odometer notes that count for when it is due, oldest first: the first and the last, and
-    /// the last ones up to those two days.
-    pub odometer: Vec<OdometerNote>,
+    /// The day on which it was noted first.
+    pub noted: NaiveDate,
+    /// What is due of it, the first first.
+    pub due: Vec<Due>,
+    /// The number of the entry by which that came to be as it is.
+    pub due_since: u64,
     /// How many findings wait.
     pub open_findings: u64,
 }
@@ -59,7 +64,8 @@ pub struct OutlineBay {
 }
 
 /// Writes what is told of a rig behind an entry.
-pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), StoreFault> {
+pub(super) fn put(tx: &Connection, numbered: &Numbered, fold: &RigFold) -> Result<(), StoreFault> {
+    let Numbered { seq, entry } = numbered;
     let (rig, Some(book)) = (entry.rig, &fold.book) else {
         return Ok(());
     };
@@ -74,6 +80,17 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
             last_walk = Some(today);
         }
     }
+    let noted = before.map_or_else(|| entry.at.date(), |glance| glance.noted);
+    let days = Days {
+        noted: Some(noted),
+        last_walk,
+        last_end,
+    };
+    let known = known(tx, rig, book, days)?;
+    let learned = learned(book, &known).first.map(|(on, _)| on);
+    let due = due(book, &known, learned);
+    let same = before.filter(|before| before.due == due);
+    let due_since = same.map_or(*seq, |before| before.due_since);
     let open = fold.open_walk();
     let told = RigGlance {
         rig: book.rig.clone(),
@@ -83,7 +100,9 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
         }),
         last_walk,
         last_end,
-        odometer: odometer::telling(tx, rig, &[last_walk, last_end])?,
+        noted,
+        due,
+        due_since,
         open_findings: finding::open(tx, rig)?,
     };
     let body = json::write::<stored::RigGlance>(&told)?;
