@@ -4,11 +4,12 @@ use super::fit::start;
 use super::likelihood::Logged;
 use super::refusal::exists;
 use super::search::{Cohort, Posterior};
-use super::{Fit, Law, Life, NoFit, Prior};
+use super::{Law, Life, NoFit, Prior};
 
 /// Laws with weights that sum to one.
 ///
-/// They stand on a grid over (ln k, ln λ), turned and scaled by the curvature at the highest point.
+/// For lives of one kind they stand on a grid over (ln k, ln λ), turned and scaled by the curvature at
+/// the highest point.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cloud {
     laws: Vec<(Law, f64)>,
@@ -21,13 +22,11 @@ struct Grid {
     step: f64,
 }
 
-/// For a posterior as it is: six deviations each way.
+/// Six deviations each way.
 const EXACT: Grid = Grid {
     half: 24,
     step: 0.25,
 };
-/// For a normal one: three and a half deviations each way.
-const NORMAL: Grid = Grid { half: 5, step: 0.7 };
 
 impl Cloud {
     /// The posterior of lives of one kind, by quadrature: the likelihood times the belief at each
@@ -66,25 +65,29 @@ impl Cloud {
             covariance.at(1, 1),
         );
         let top = posterior.value(&[a, b]);
-        Self::over(EXACT, (a, b), spread, |a, b, _| {
+        Self::over(EXACT, (a, b), spread, |a, b| {
             (posterior.value(&[a, b]) - top).exp()
         })
     }
 
-    /// A normal posterior about a fit.
-    pub(super) fn normal(fit: &Fit) -> Result<Self, NoFit> {
-        let middle = (fit.law.shape().ln(), fit.law.scale().ln());
-        let spread = (fit.variances.0, fit.covariance, fit.variances.1);
-        Self::over(NORMAL, middle, spread, |_, _, off| (-0.5 * off).exp())
+    /// Laws with weights of any sum.
+    pub(super) fn of(mut laws: Vec<(Law, f64)>) -> Result<Self, NoFit> {
+        let whole: f64 = laws.iter().map(|(_, weight)| weight).sum();
+        if !(whole > 0.0 && whole.is_finite()) {
+            return Err(NoFit::NoEnd);
+        }
+        for (_, weight) in &mut laws {
+            *weight /= whole;
+        }
+        Ok(Self { laws })
     }
 
-    /// Laws on a grid; the weight is told from ln k, ln λ and the squared distance from the middle in
-    /// standard deviations.
+    /// Laws on a grid; the weight is told from ln k and ln λ.
     fn over(
         grid: Grid,
         (a, b): (f64, f64),
         (aa, ab, bb): (f64, f64, f64),
-        weight: impl Fn(f64, f64, f64) -> f64,
+        weight: impl Fn(f64, f64) -> f64,
     ) -> Result<Self, NoFit> {
         let first = aa.sqrt();
         let mixed = ab / first;
@@ -94,19 +97,12 @@ impl Cloud {
             for j in -grid.half..=grid.half {
                 let (u, v) = (f64::from(i) * grid.step, f64::from(j) * grid.step);
                 let (a, b) = (a + first * u, b + mixed * u + second * v);
-                let heavy = weight(a, b, u * u + v * v);
+                let heavy = weight(a, b);
                 let law = Law::new(a.exp(), b.exp()).filter(|_| heavy > 0.0);
                 laws.extend(law.map(|law| (law, heavy)));
             }
         }
-        let whole: f64 = laws.iter().map(|(_, weight)| weight).sum();
-        if !(whole > 0.0 && whole.is_finite()) {
-            return Err(NoFit::NoEnd);
-        }
-        for (_, weight) in &mut laws {
-            *weight /= whole;
-        }
-        Ok(Self { laws })
+        Self::of(laws)
     }
 
     /// The mean of what each law tells.

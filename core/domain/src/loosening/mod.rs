@@ -5,6 +5,7 @@
 //! the rig's own past, with the number of joints it rests on.
 
 mod cloud;
+mod draws;
 mod fit;
 mod law;
 mod life;

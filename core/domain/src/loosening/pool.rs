@@ -1,5 +1,6 @@
 //! Several kinds of joint fitted together: each has its own scale, drawn to what all have in common.
 
+use super::draws::draws;
 use super::fit::start;
 use super::likelihood::Logged;
 use super::matrix::Symmetric;
@@ -54,6 +55,8 @@ pub struct Pool {
     at: Vec<f64>,
     covariance: Symmetric,
     log_likelihood: f64,
+    /// What else may be, with weights.
+    draws: Vec<(Vec<f64>, f64)>,
 }
 
 /// Fits groups together: ln λ is a common part, the group's own and what its traits add; the shape is
@@ -115,10 +118,12 @@ pub fn pool(members: &[Member], prior: &PoolPrior) -> Result<Pool, NoFit> {
     at.extend(std::iter::repeat_n(0.0, traits));
     beliefs.extend(std::iter::repeat_n(prior.traits, traits));
     let cohorts = cohorts(members, groups, drawn);
-    let peak = Posterior { cohorts, beliefs }.peak(at)?;
+    let posterior = Posterior { cohorts, beliefs };
+    let peak = posterior.peak(at)?;
     Ok(Pool {
         groups,
         drawn,
+        draws: draws(&posterior, &peak),
         covariance: peak.curvature.inverse(),
         at: peak.at,
         log_likelihood: peak.log_likelihood,
@@ -201,8 +206,14 @@ impl Pool {
     /// What is believed of the law of a joint of a group with traits.
     ///
     /// # Errors
-    /// [`NoFit::NoEnd`] where the law is beyond all numbers.
+    /// [`NoFit::NoEnd`] where the laws are beyond all numbers.
     pub fn cloud(&self, group: usize, traits: &[f64]) -> Result<Cloud, NoFit> {
-        Cloud::normal(&self.law(group, traits)?)
+        let row = row(self.groups, self.drawn, group, traits);
+        let laws = self.draws.iter().filter_map(|(at, weight)| {
+            let (shape, terms) = at.split_first()?;
+            let scale: f64 = row.iter().zip(terms).map(|(x, c)| x * c).sum();
+            Some((Law::new(shape.exp(), scale.exp())?, *weight))
+        });
+        Cloud::of(laws.collect())
     }
 }

@@ -63,8 +63,14 @@ pub struct OutlineBay {
     pub points: u64,
 }
 
-/// Writes what is told of a rig behind an entry.
-pub(super) fn put(tx: &Connection, numbered: &Numbered, fold: &RigFold) -> Result<(), StoreFault> {
+/// Writes what is told of a rig behind an entry; what is due is worked out anew where that can have
+/// moved it.
+pub(super) fn put(
+    tx: &Connection,
+    numbered: &Numbered,
+    fold: &RigFold,
+    timing: bool,
+) -> Result<(), StoreFault> {
     let Numbered { seq, entry } = numbered;
     let (rig, Some(book)) = (entry.rig, &fold.book) else {
         return Ok(());
@@ -86,9 +92,10 @@ pub(super) fn put(tx: &Connection, numbered: &Numbered, fold: &RigFold) -> Resul
         last_walk,
         last_end,
     };
-    let known = known(tx, rig, book, days)?;
-    let learned = learned(book, &known).first.map(|(on, _)| on);
-    let due = due(book, &known, learned);
+    let due = match before {
+        Some(before) if !timing => before.due.clone(),
+        _ => due_now(tx, rig, book, days)?,
+    };
     let same = before.filter(|before| before.due == due);
     let due_since = same.map_or(*seq, |before| before.due_since);
     let open = fold.open_walk();
@@ -109,6 +116,13 @@ pub(super) fn put(tx: &Connection, numbered: &Numbered, fold: &RigFold) -> Resul
     tx.prepare_cached(include_str!("sql/rig_put.sql"))?
         .execute((rig.to_string(), body))?;
     Ok(())
+}
+
+/// What is due of a rig as its tables stand.
+fn due_now(tx: &Connection, rig: RigId, book: &Book, days: Days) -> Result<Vec<Due>, StoreFault> {
+    let known = known(tx, rig, book, days)?;
+    let learned = learned(book, &known).first.map(|(on, _)| on);
+    Ok(due(book, &known, learned))
 }
 
 /// Writes the outline of a rig.

@@ -60,7 +60,8 @@ fn put_glance(
         Change::Findings,
         Change::Timing,
     ]) {
-        glance::put(tx, numbered, fold)?;
+        let timing = moved(&[Change::Rigs, Change::Book, Change::Walks, Change::Timing]);
+        glance::put(tx, numbered, fold, timing)?;
     }
     Ok(())
 }
