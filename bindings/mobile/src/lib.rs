@@ -9,6 +9,7 @@ mod picture;
 mod safe;
 mod screens;
 mod text;
+mod timing;
 mod view;
 
 pub use baywalk::Baywalk;

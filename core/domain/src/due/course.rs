@@ -8,6 +8,9 @@ const MOST_KM: f64 = 2_000.0;
 /// The most hours that a day can hold.
 const MOST_HOURS: f64 = 24.0;
 
+/// A day with the count then.
+type Mark = (NaiveDate, f64);
+
 /// A count that only grows, by the days on which it was noted: kilometres, or hours of an engine.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Course {
@@ -15,6 +18,8 @@ pub struct Course {
     marks: Vec<(NaiveDate, f64)>,
     /// What the meter showed at the last mark.
     shows: f64,
+    /// Whether all was counted from the first on, so that before it there was nothing.
+    from_nothing: bool,
 }
 
 impl Course {
@@ -77,7 +82,10 @@ impl Course {
     pub fn of_trips(trips: &[(NaiveDate, f64)]) -> Self {
         let mut trips = trips.to_vec();
         trips.sort_by_key(|(on, _)| *on);
-        let mut whole = Self::default();
+        let mut whole = Self {
+            from_nothing: true,
+            ..Self::default()
+        };
         for (on, km) in trips {
             let before = whole.shows;
             if whole.marks.is_empty() {
@@ -113,6 +121,12 @@ impl Course {
         self.marks.push((on, count));
     }
 
+    /// The marks between which a pace can be told: trips are counted from the end of the first on.
+    pub(super) fn paced(&self) -> &[(NaiveDate, f64)] {
+        let first = usize::from(self.from_nothing);
+        self.marks.get(first..).unwrap_or_default()
+    }
+
     /// The days with their counts.
     #[must_use]
     pub fn marks(&self) -> &[(NaiveDate, f64)] {
@@ -130,7 +144,9 @@ impl Course {
     #[must_use]
     pub fn at(&self, day: NaiveDate) -> Option<f64> {
         let (before, after) = self.around(|(on, _)| *on <= day);
-        let (from, count) = before?;
+        let Some((from, count)) = before else {
+            return self.from_nothing.then_some(0.0);
+        };
         let Some((to, later)) = after else {
             return Some(count);
         };
@@ -157,10 +173,7 @@ impl Course {
     }
 
     /// The last mark that fits and the first that does not.
-    fn around(
-        &self,
-        fits: impl Fn(&(NaiveDate, f64)) -> bool,
-    ) -> (Option<(NaiveDate, f64)>, Option<(NaiveDate, f64)>) {
+    fn around(&self, fits: impl Fn(&(NaiveDate, f64)) -> bool) -> (Option<Mark>, Option<Mark>) {
         let place = self.marks.partition_point(fits);
         let before = place.checked_sub(1).and_then(|n| self.marks.get(n));
         (before.copied(), self.marks.get(place).copied())

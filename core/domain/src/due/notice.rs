@@ -70,14 +70,13 @@ pub fn instant<Z: TimeZone>(local: NaiveDateTime, zone: &Z) -> Option<DateTime<Z
         LocalResult::Ambiguous(first, _) => Some(first),
         LocalResult::None => {
             // The clock of just before the gap, let run on.
-            let before = (1..=48).find_map(|half_hours| {
+            (1..=48).find_map(|half_hours| {
                 let back = chrono::Duration::minutes(30 * half_hours);
                 let at = zone
                     .from_local_datetime(&local.checked_sub_signed(back)?)
                     .latest()?;
                 at.checked_add_signed(back)
-            });
-            before
+            })
         }
     }
 }

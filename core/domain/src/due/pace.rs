@@ -85,7 +85,7 @@ impl Pace {
     pub fn of(course: &Course, trip: f64) -> Option<Self> {
         let mut spans = spans(course);
         let last = course.last()?.0;
-        let first = course.marks().first()?.0;
+        let first = course.paced().first()?.0;
         let mut pace = Self::with(&spans, trip, [1.0; 12])?;
         for _ in 0..3 {
             for span in &mut spans {
@@ -223,7 +223,7 @@ fn spans(course: &Course) -> Vec<Span> {
     let Some((last, _)) = course.last() else {
         return spans;
     };
-    let mut marks = course.marks().iter();
+    let mut marks = course.paced().iter();
     let Some((mut from, mut had)) = marks.next().copied() else {
         return spans;
     };

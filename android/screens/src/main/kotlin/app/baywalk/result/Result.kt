@@ -45,6 +45,7 @@ fun ResultView(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> Un
         Words(screen.secondLook.orEmpty(), Type.Body)
         Words(screen.due, Type.Strong)
         Words(screen.backup.orEmpty(), Type.Body)
+        Words(screen.calendar.orEmpty(), Type.Body)
     }
 }
 
