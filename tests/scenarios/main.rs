@@ -1,3 +1,4 @@
 //! Whole walks through the crates together.
 
+mod learned;
 mod sample;

@@ -2,7 +2,7 @@
 
 use crate::{Baywalk, Fault};
 use baywalk_screens::files::LayoutLine;
-use baywalk_screens::{Told, book, files, findings, odometer};
+use baywalk_screens::{Told, book, files, findings};
 
 /// A column of a record and what stands in it, as in the rig's files.
 #[derive(Debug, Clone, PartialEq, Eq, uniffi::Record)]
@@ -62,14 +62,6 @@ impl Baywalk {
     /// [`Fault`] where there is no such record or something still needs it.
     pub fn retire(&self, rig: &str, code: &str) -> Result<Vec<Told>, Fault> {
         self.with_rig(rig, |core, rig| book::retire(core, rig, code))
-    }
-
-    /// Notes the odometer, as `41234 mi`.
-    ///
-    /// # Errors
-    /// [`Fault`] where it can't be read or kept.
-    pub fn note_odometer(&self, rig: &str, text: &str) -> Result<Told, Fault> {
-        self.with_rig(rig, |core, rig| odometer::note(core, rig, text))
     }
 
     /// Decides about a finding, by its number in the list.

@@ -12,6 +12,7 @@ mod safe;
 mod screens;
 mod set_up;
 mod text;
+mod timing;
 mod view;
 
 pub use baywalk::Baywalk;

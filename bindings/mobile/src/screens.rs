@@ -4,10 +4,15 @@ use crate::view::{self, BayView, CardView, ResultView, RigView, Room};
 use crate::{Baywalk, Fault, Field};
 use baywalk_screens::due::DueScreen;
 use baywalk_screens::findings::FindingLine;
+use baywalk_screens::learned::LearnedScreen;
+use baywalk_screens::notice::NoticeLine;
 use baywalk_screens::practice::PracticeScreen;
 use baywalk_screens::rigs::RigsScreen;
+use baywalk_screens::rule::RulesScreen;
 use baywalk_screens::torque::{TorqueQuestion, TorqueScreen};
-use baywalk_screens::{due, findings, practice, report, rigs, room, step, torque};
+use baywalk_screens::{
+    calendar, due, findings, learned, notice, practice, report, rigs, room, rule, step, torque,
+};
 
 #[uniffi::export]
 impl Baywalk {
@@ -79,6 +84,39 @@ impl Baywalk {
     /// [`Fault`] where there is no such rig or the logbook can't be read.
     pub fn due(&self, rig: &str) -> Result<DueScreen, Fault> {
         self.with_rig(rig, |core, rig| due::due(core, rig))
+    }
+
+    /// The next notices of all rigs, one a rig and day, the nearest first and at most 32; a shell asks
+    /// for them anew at each start, after acts, and when clock or zone have changed.
+    ///
+    /// # Errors
+    /// [`Fault`] where the logbook can't be read.
+    pub fn notices(&self) -> Result<Vec<NoticeLine>, Fault> {
+        self.with(|core| notice::notices(core))
+    }
+
+    /// What is due of a rig as a calendar file (RFC 5545).
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn calendar(&self, rig: &str) -> Result<String, Fault> {
+        self.with_rig(rig, |core, rig| calendar::file(core, rig))
+    }
+
+    /// The owner's rules of when to look again.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn rules(&self, rig: &str) -> Result<RulesScreen, Fault> {
+        self.with_rig(rig, |core, rig| rule::rules(core, rig))
+    }
+
+    /// What the rig's own past tells of its terminals.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn learned(&self, rig: &str) -> Result<LearnedScreen, Fault> {
+        self.with_rig(rig, |core, rig| learned::told(core, rig))
     }
 
     /// The advice for a point of a rig, by its code.

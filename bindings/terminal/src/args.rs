@@ -1,5 +1,7 @@
 //! The command line: names and values here, their help in the catalogue of words.
 
+mod timing;
+
 use baywalk_words::Words;
 use clap::{Arg, ArgAction, Command, value_parser};
 use std::path::PathBuf;
@@ -28,15 +30,14 @@ pub(crate) fn command(words: &Words) -> Command {
         )
         .subcommand(rig(words))
         .subcommand(walk(words))
-        .subcommand(note(words))
+        .subcommand(timing::note(words))
+        .subcommand(timing::rule(words))
         .subcommand(torque(words))
         .subcommand(check_share(words))
-        .subcommand(
-            Command::new("due")
-                .about(say("terminal-command-due"))
-                .arg(of_rig(words)),
-        )
         .subcommand(plan(words))
+        .subcommand(timing::due(words))
+        .subcommand(timing::calendar(words))
+        .subcommand(timing::learned(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
         .subcommand(report(words))
@@ -54,14 +55,6 @@ fn plan(words: &Words) -> Command {
         .arg(flag("why", words, "terminal-option-why"))
         .arg(flag("follow", words, "terminal-option-follow"))
         .arg(flag("leave", words, "terminal-option-leave"))
-        .arg(of_rig(words))
-}
-
-fn note(words: &Words) -> Command {
-    let odometer = Arg::new("odometer").required(true);
-    Command::new("note")
-        .about(words.say("terminal-command-note"))
-        .arg(odometer.help(words.say("terminal-argument-odometer")))
         .arg(of_rig(words))
 }
 

@@ -63,4 +63,6 @@ ids! {
     WalkId,
     /// Names a finding.
     FindingId,
+    /// Names a rule of when to look again.
+    RuleId,
 }

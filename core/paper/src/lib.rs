@@ -3,4 +3,5 @@
 mod drawn;
 mod sheet;
 
+pub mod calendar;
 pub mod report;

@@ -1,22 +1,22 @@
-//! When the next walk is due, and why.
+//! What is due of a rig, and why.
 
-use crate::{Core, Problem};
+use crate::named::count;
+use crate::{Core, Problem, Told};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::due::{Due, due as next_due, settle};
+use baywalk_domain::due::{Asked, Due};
 use baywalk_domain::ids::RigId;
-use baywalk_domain::rig::Code;
-use baywalk_domain::units::{DistanceUnit, Stated};
+use baywalk_domain::rig::{Book, Code};
+use baywalk_domain::walk::Act;
 use baywalk_logbook::RigGlance;
-use chrono::NaiveDate;
 use serde::Serialize;
 
-/// When the next walk is due.
+/// When the next walk is due, and all else that is.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "mobile", derive(uniffi::Record))]
 pub struct DueScreen {
     /// What its owner calls the rig.
     pub rig: String,
-    /// The day, as `2028-03-20`.
+    /// The day of the next walk, as `2028-03-20`.
     pub on: String,
     /// Which limit comes first, by its code.
     pub reason: String,
@@ -24,8 +24,28 @@ pub struct DueScreen {
     pub words: String,
     /// The second look at what was disturbed, where one waits.
     pub second_look: Option<SecondLook>,
+    /// All that is due, the first first; the walk and the second look are among them.
+    pub items: Vec<DueLine>,
     /// What no backup has yet, in words.
     pub backup: Option<String>,
+}
+
+/// Something that is due.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct DueLine {
+    /// Its number in the list, from 1, by which a person calls it.
+    pub number: u32,
+    /// The day.
+    pub on: String,
+    /// Which limit comes first, by its code.
+    pub reason: String,
+    /// What it is, the day and the reason in words.
+    pub words: String,
+    /// What each limit comes to, in words.
+    pub limits: Vec<String>,
+    /// That it was put off and why, in words.
+    pub put_off: Option<String>,
 }
 
 /// The second look at what was disturbed.
@@ -40,25 +60,7 @@ pub struct SecondLook {
     pub words: String,
 }
 
-/// The next walk of a rig.
-pub(crate) struct Next {
-    pub(crate) due: Due,
-    /// The day and the reason in words.
-    pub(crate) words: String,
-}
-
-impl Next {
-    pub(crate) fn of(core: &Core, glance: &RigGlance, today: NaiveDate) -> Self {
-        let rule = &glance.rig.rule;
-        let last = glance.last_walk.map(|day| (day, noted(glance, day)));
-        let due = next_due(rule, last, &glance.odometer, today);
-        let at = due.at_in(rule);
-        let words = core.words.due(due.on, due.reason, at.as_ref());
-        Self { due, words }
-    }
-}
-
-/// When the next walk of a rig is due.
+/// What is due of a rig.
 ///
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
@@ -67,45 +69,100 @@ pub fn due(core: &Core, rig: RigId) -> Result<DueScreen, Problem> {
     told(core, &core.logbook.glance(rig)?, &outline.second_look)
 }
 
-/// When the next walk of a rig is due, beside the points that wait for their second look.
+/// Puts off something that is due, called by its number in the list, until a day and for a reason.
+///
+/// # Errors
+/// [`Problem`] where there is no such thing, the day can't be read, or the rules refuse it.
+pub fn put_off(
+    core: &mut Core,
+    rig: RigId,
+    number: u32,
+    (until, why): (&str, &str),
+) -> Result<Told, Problem> {
+    let glance = core.logbook.glance(rig)?;
+    let place = number
+        .checked_sub(1)
+        .and_then(|place| usize::try_from(place).ok());
+    let found = place.and_then(|place| glance.due.get(place));
+    let asked = found.map(|due| due.asked).ok_or_else(|| {
+        let args = [("number", number.into())];
+        Problem::not_found(core.words.fill("timing-no-due", &args))
+    })?;
+    let until = until.parse().map_err(|_| {
+        let args = [("found", until.into())];
+        Problem::input(core.words.fill("findings-no-day", &args))
+    })?;
+    let why = why.to_owned();
+    core.act(rig, Act::PutOff { asked, until, why })
+}
+
+/// The day and the reason of the next walk in words.
+pub(crate) fn next_walk(core: &Core, glance: &RigGlance) -> String {
+    walk(glance).map_or_else(String::new, |due| core.words.due_item(due, None))
+}
+
+fn walk(glance: &RigGlance) -> Option<&Due> {
+    glance.due.iter().find(|due| due.asked == Asked::Walk)
+}
+
+/// What is due of a rig, beside the points that wait for their second look.
 pub(crate) fn told(
     core: &Core,
     glance: &RigGlance,
     waiting: &[Code],
 ) -> Result<DueScreen, Problem> {
-    let next = Next::of(core, glance, core.logbook.now().date());
-    let second_look = glance
-        .last_end
-        .filter(|_| !waiting.is_empty())
-        .map(|day| second_look(core, glance, day, waiting));
+    let next = walk(glance);
+    let asked_of_parts = glance
+        .due
+        .iter()
+        .any(|due| !matches!(due.asked, Asked::Walk | Asked::SecondLook));
+    // The book is read only where something of it is to be named.
+    let book = if asked_of_parts {
+        core.logbook.book(glance.rig.id).ok()
+    } else {
+        None
+    };
+    let second = glance.due.iter().find(|due| due.asked == Asked::SecondLook);
+    let items = glance.due.iter().enumerate();
     Ok(DueScreen {
         rig: glance.rig.name.clone(),
-        on: next.due.on.to_string(),
-        reason: next.due.reason.code().to_owned(),
-        words: next.words,
-        second_look,
+        on: next.map(|due| due.on.to_string()).unwrap_or_default(),
+        reason: next
+            .map(|due| due.reason.code().to_owned())
+            .unwrap_or_default(),
+        words: next_walk(core, glance),
+        second_look: second.map(|due| second_look(core, due, waiting)),
+        items: items
+            .map(|(place, due)| line(core, book.as_ref(), count(place + 1), due))
+            .collect(),
         backup: crate::backup::reminder(core)?,
     })
 }
 
-fn second_look(core: &Core, glance: &RigGlance, ended: NaiveDate, waiting: &[Code]) -> SecondLook {
-    let settle = settle(ended, noted(glance, ended));
-    let points: Vec<String> = waiting.iter().map(ToString::to_string).collect();
-    SecondLook {
-        on: settle.on.to_string(),
-        words: core.words.fill(
-            "due-second-look",
-            &[
-                ("date", core.words.date(settle.on).into()),
-                ("points", points.join(", ").into()),
-            ],
-        ),
-        points,
+fn line(core: &Core, book: Option<&Book>, number: u32, due: &Due) -> DueLine {
+    DueLine {
+        number,
+        on: due.on.to_string(),
+        reason: due.reason.code().to_owned(),
+        words: core.words.due_item(due, book),
+        limits: due
+            .bounds
+            .iter()
+            .map(|bound| core.words.bound(bound))
+            .collect(),
+        put_off: core.words.put_off(due),
     }
 }
 
-/// The odometer as it was last noted up to a day.
-fn noted(glance: &RigGlance, day: NaiveDate) -> Option<&Stated<DistanceUnit>> {
-    let up_to = glance.odometer.iter().filter(|note| note.on <= day);
-    up_to.max_by_key(|note| note.on).map(|note| &note.reading)
+fn second_look(core: &Core, due: &Due, waiting: &[Code]) -> SecondLook {
+    let points: Vec<String> = waiting.iter().map(ToString::to_string).collect();
+    let args = [
+        ("date", core.words.date(due.on).into()),
+        ("points", points.join(", ").into()),
+    ];
+    SecondLook {
+        on: due.on.to_string(),
+        words: core.words.fill("due-second-look", &args),
+        points,
+    }
 }

@@ -3,6 +3,7 @@
 pub mod about;
 pub mod backup;
 pub mod book;
+pub mod calendar;
 pub mod card;
 mod core;
 pub mod due;
@@ -10,9 +11,11 @@ pub mod files;
 pub mod findings;
 mod here;
 mod holds;
+pub mod learned;
 pub mod lines;
 mod named;
-pub mod odometer;
+pub mod notice;
+
 pub mod photo;
 pub mod plan;
 pub mod practice;
@@ -24,12 +27,14 @@ pub mod result;
 pub mod rig;
 pub mod rigs;
 pub mod room;
+pub mod rule;
 mod safe;
 pub mod set_up;
 pub mod start;
 pub mod step;
 mod told;
 pub mod torque;
+pub mod usage;
 pub mod verify;
 
 pub use named::{GradeCount, Named};

@@ -35,6 +35,8 @@ pub struct ResultScreen {
     pub second_look: Option<String>,
     /// What no backup has yet, in words.
     pub backup: Option<String>,
+    /// That the dates go into a calendar too, in words, once the walk has ended.
+    pub calendar: Option<String>,
 }
 
 /// The result of a walk, or how an open one stands.
@@ -72,6 +74,10 @@ pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Pro
             .collect(),
         due: due.words,
         backup: due.backup,
+        calendar: state
+            .ending
+            .is_some()
+            .then(|| core.words.say("timing-calendar-hint")),
         second_look: due.second_look.map(|second| second.words),
     })
 }

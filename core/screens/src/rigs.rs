@@ -1,11 +1,10 @@
 //! The rigs in the logbook.
 
-use crate::due::Next;
+use crate::due::next_walk;
 use crate::{Core, Problem};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::Rig;
 use baywalk_logbook::RigGlance;
-use chrono::NaiveDate;
 use serde::Serialize;
 
 /// The rigs in the logbook.
@@ -41,18 +40,14 @@ pub struct RigLine {
 pub fn rigs(core: &Core) -> Result<RigsScreen, Problem> {
     let glances = core.logbook.glances()?;
     let empty = glances.is_empty().then(|| core.words.say("rigs-empty"));
-    let today = core.logbook.now().date();
-    let rigs = glances
-        .iter()
-        .map(|glance| line(core, glance, today))
-        .collect();
+    let rigs = glances.iter().map(|glance| line(core, glance)).collect();
     Ok(RigsScreen { rigs, empty })
 }
 
-fn line(core: &Core, glance: &RigGlance, today: NaiveDate) -> RigLine {
+fn line(core: &Core, glance: &RigGlance) -> RigLine {
     let due = match glance.walk {
         Some(_) => core.words.say("rigs-walk-open"),
-        None => Next::of(core, glance, today).words,
+        None => next_walk(core, glance),
     };
     RigLine {
         id: glance.rig.id.to_string(),

@@ -57,6 +57,11 @@ impl Words {
         self.day("unit-date-short", &SHORT_MONTHS, day)
     }
 
+    /// The name of a month, 0 for January.
+    pub(crate) fn month(&self, at: usize) -> String {
+        MONTHS.get(at).map_or_else(String::new, |key| self.say(key))
+    }
+
     fn day(&self, key: &str, months: &[&str; 12], day: NaiveDate) -> String {
         let at = usize::try_from(day.month0()).unwrap_or(0);
         let month = months.get(at).map_or_else(String::new, |key| self.say(key));

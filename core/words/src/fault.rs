@@ -7,8 +7,8 @@ use baywalk_domain::rig::{
 };
 use baywalk_domain::torque::{AdapterFault, BoltFault, SettingFault};
 use baywalk_domain::units::{
-    CurrentUnit, DecimalFault, DistanceUnit, LengthFault, LengthUnit, OutOfRange, StatedFault,
-    TorqueUnit, VoltageUnit,
+    CurrentUnit, DecimalFault, DistanceUnit, HourUnit, LengthFault, LengthUnit, OutOfRange,
+    StatedFault, TorqueUnit, VoltageUnit,
 };
 
 impl Words {
@@ -216,6 +216,8 @@ impl Words {
             "device" => "refusal-what-device",
             "point" => "refusal-what-point",
             "tool" => "refusal-what-tool",
+            "rule" => "refusal-what-rule",
+            "event" => "refusal-what-event",
             _ => "refusal-what-record",
         })
     }
@@ -226,6 +228,7 @@ impl Words {
             "voltage" => "fault-quantity-voltage",
             "current" => "fault-quantity-current",
             "distance" => "fault-quantity-distance",
+            "engine-hours" => "fault-quantity-hours",
             "length" => "fault-quantity-length",
             "temperature" => "fault-quantity-temperature",
             "check-percent" => "fault-quantity-check-percent",
@@ -243,6 +246,7 @@ impl Words {
             .or_else(|| of::<VoltageUnit>(self, code))
             .or_else(|| of::<CurrentUnit>(self, code))
             .or_else(|| of::<DistanceUnit>(self, code))
+            .or_else(|| of::<HourUnit>(self, code))
             .or_else(|| of::<LengthUnit>(self, code))
             .unwrap_or_else(|| code.to_owned())
     }

@@ -14,6 +14,7 @@ mod needs;
 mod number;
 mod reading;
 mod refusal;
+mod timing;
 mod tool;
 mod words;
 

@@ -35,12 +35,15 @@ impl Words {
             | Refusal::SayWhy
             | Refusal::NoFinding
             | Refusal::OdometerBack
+            | Refusal::NothingToMend
+            | Refusal::PutOffTooFar
             | Refusal::NotNewest { .. }
             | Refusal::NothingToStrike => self.plain_refusal(refusal),
             Refusal::Phase { .. }
             | Refusal::NotReady(_)
             | Refusal::MustHave(_)
             | Refusal::NotInBook(_)
+            | Refusal::Rule(_)
             | Refusal::Book(_) => self.walk_refusal(refusal),
             Refusal::SourceNotAway(_)
             | Refusal::SourceFirst(_)
@@ -89,6 +92,8 @@ impl Words {
             Refusal::SayWhy => "refusal-say-why",
             Refusal::NoFinding => "refusal-no-finding",
             Refusal::OdometerBack => "refusal-odometer-back",
+            Refusal::NothingToMend => "refusal-nothing-to-mend",
+            Refusal::PutOffTooFar => "refusal-put-off-too-far",
             Refusal::NotNewest { .. } => "refusal-not-newest",
             Refusal::NothingToStrike => "refusal-nothing-to-strike",
             _ => "refusal-other",
@@ -111,6 +116,7 @@ impl Words {
                 self.fill("refusal-not-in-book", &[("what", what.into())])
             }
             Refusal::Book(fault) => self.book_fault(fault),
+            Refusal::Rule(fault) => self.code(*fault),
             _ => self.say("refusal-other"),
         }
     }

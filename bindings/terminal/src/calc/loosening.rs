@@ -4,7 +4,7 @@
 use super::shape::Word;
 use super::{Calculate, Fault, at};
 use baywalk_domain::loosening::{
-    Belief, CONFIDENCE, Fit, Life, NoFit, Npmle, Prior, npmle, proportion, told,
+    Belief, CONFIDENCE, Cloud, Fit, Law, Life, NoFit, Npmle, Prior, npmle, proportion, told,
 };
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -28,6 +28,9 @@ pub(super) struct Given {
     /// Chances for which the age is told.
     #[serde(default)]
     chances: Vec<f64>,
+    /// Whether the posterior is told too; it needs beliefs.
+    #[serde(default)]
+    posterior: bool,
 }
 
 /// Joints that held at one age and had moved by another.
@@ -55,7 +58,7 @@ struct PriorIn {
 
 #[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct BeliefIn {
+pub(super) struct BeliefIn {
     mean: f64,
     deviation: f64,
 }
@@ -72,6 +75,8 @@ pub(super) struct Found {
     law: Option<LawOut>,
     /// Why no law is told.
     no_law: Option<Word<NoFit>>,
+    /// What is believed with the belief taken in, by quadrature; null where it was not asked for.
+    posterior: Option<PosteriorOut>,
     npmle: NpmleOut,
 }
 
@@ -89,6 +94,17 @@ struct LawOut {
     moved_by: Vec<f64>,
     /// The age of each chance asked for.
     age_at: Vec<f64>,
+}
+
+/// Means and intervals over the posterior, each with the confidence that was asked for.
+#[derive(Debug, Serialize, JsonSchema)]
+struct PosteriorOut {
+    ln_shape: [f64; 2],
+    ln_scale: [f64; 2],
+    /// The mean chance of having moved by each age asked for.
+    moved_by: Vec<f64>,
+    /// Its interval.
+    moved_by_interval: Vec<[f64; 2]>,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -115,7 +131,8 @@ impl Calculate for Calculation {
     fn calculate(given: Given) -> Result<Found, Fault> {
         let lives: Vec<Life> = given.lives.iter().map(life).collect::<Result<_, _>>()?;
         let confidence = given.confidence.unwrap_or(CONFIDENCE);
-        let told = told(&lives, &prior(&given.prior)?, confidence);
+        let prior = prior(&given.prior)?;
+        let told = told(&lives, &prior, confidence);
         let share = proportion(told.joints, told.moved, confidence)
             .ok_or_else(|| at("confidence")("expected joints, and a confidence between 0 and 1"))?;
         let free = npmle(&lives).map_err(|why| Fault::Refused(why.to_string()))?;
@@ -126,6 +143,7 @@ impl Calculate for Calculation {
             interval: [share.least, share.most],
             law: told.law.ok().map(|fit| law(&fit, &given)),
             no_law: told.law.err().map(Word),
+            posterior: given.posterior.then(|| posterior(&lives, &prior, &given)).transpose()?,
             npmle: out(&free),
         })
     }
@@ -141,14 +159,16 @@ fn life(given: &LifeIn) -> Result<Life, Fault> {
         .map_err(at("lives"))
 }
 
+/// A belief, where one is given.
+pub(super) fn belief(given: &Option<BeliefIn>) -> Result<Option<Belief>, Fault> {
+    let known = given.as_ref();
+    known
+        .map(|belief| Belief::new(belief.mean, belief.deviation))
+        .transpose()
+        .map_err(at("prior"))
+}
+
 fn prior(given: &PriorIn) -> Result<Prior, Fault> {
-    let belief = |belief: &Option<BeliefIn>| {
-        let known = belief.as_ref();
-        known
-            .map(|belief| Belief::new(belief.mean, belief.deviation))
-            .transpose()
-            .map_err(at("prior"))
-    };
     let (shape, scale) = (belief(&given.shape)?, belief(&given.scale)?);
     match (given.weak, shape, scale) {
         (false, shape, scale) => Ok(Prior { shape, scale }),
@@ -169,6 +189,22 @@ fn law(fit: &Fit, given: &Given) -> LawOut {
         moved_by: given.ages.iter().map(|age| fit.law.moved_by(*age)).collect(),
         age_at: given.chances.iter().map(|chance| fit.law.age_at(*chance)).collect(),
     }
+}
+
+fn posterior(lives: &[Life], prior: &Prior, given: &Given) -> Result<PosteriorOut, Fault> {
+    let cloud = Cloud::exact(lives, prior).map_err(|why| Fault::Refused(why.to_string()))?;
+    let confidence = given.confidence.unwrap_or(CONFIDENCE);
+    let interval = |tells: &dyn Fn(&Law) -> f64| {
+        let (least, most) = cloud.interval(confidence, tells);
+        [least, most]
+    };
+    let ages = || given.ages.iter();
+    Ok(PosteriorOut {
+        ln_shape: interval(&|law| law.shape().ln()),
+        ln_scale: interval(&|law| law.scale().ln()),
+        moved_by: ages().map(|age| cloud.mean(|law| law.moved_by(*age))).collect(),
+        moved_by_interval: ages().map(|age| interval(&|law| law.moved_by(*age))).collect(),
+    })
 }
 
 fn out(free: &Npmle) -> NpmleOut {

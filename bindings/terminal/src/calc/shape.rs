@@ -1,7 +1,9 @@
 //! Shapes that several calculations share.
 
+use super::{Fault, at};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::units::{Stated, TorqueUnit};
+use baywalk_domain::units::{Stated, TorqueUnit, Unit};
+use chrono::NaiveDate;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::borrow::Cow;
@@ -34,6 +36,16 @@ impl<C: Coded> JsonSchema for Word<C> {
         let codes: Vec<&str> = C::ALL.iter().map(|member| member.code()).collect();
         json_schema!({ "type": "string", "enum": codes })
     }
+}
+
+/// A day, as year, month and day.
+pub(super) fn day(field: &str, text: &str) -> Result<NaiveDate, Fault> {
+    text.parse().map_err(at(field))
+}
+
+/// A number and its unit, such as 41230 mi.
+pub(super) fn stated<U: Unit>(field: &str, text: &str) -> Result<Stated<U>, Fault> {
+    Stated::parse_pair(text).map_err(at(field))
 }
 
 /// A torque as it was stated, and in newton metres.

@@ -2,9 +2,12 @@
 
 mod backup;
 mod calc;
+mod calendar;
 mod due;
 mod findings;
+mod learned;
 mod lines;
+mod note;
 mod photo;
 mod plan;
 mod prompt;
@@ -14,6 +17,7 @@ mod replay;
 mod report;
 mod restore;
 mod rig;
+mod rule;
 mod secret;
 mod set_up;
 mod torque;
@@ -45,11 +49,14 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
     match name {
         "rig" => rig::run(&mut core, of),
         "walk" => walk::run(&mut core, of),
-        "note" => note(&mut core, of),
+        "note" => note::run(&mut core, of),
+        "rule" => rule::run(&mut core, of),
         "torque" => torque::run(&core, of),
         "check-share" => check_share(&mut core, of),
-        "due" => due::run(&core, of),
         "plan" => plan::run(&mut core, of),
+        "due" => due::run(&mut core, of),
+        "calendar" => calendar::run(&core, of),
+        "learned" => learned::run(&core, of),
         "findings" => findings::run(&mut core, of),
         "photo" => photo::run(&mut core, of),
         "report" => report::run(&core, of),
@@ -90,10 +97,9 @@ fn fields(core: &Core, matches: &ArgMatches) -> Result<Vec<(String, String)>, Pr
         .collect()
 }
 
-fn note(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
-    let rig = rig_of(core, matches)?;
-    let told = baywalk_screens::odometer::note(core, rig, text(matches, "odometer"))?;
-    out::told(matches, &told)
+/// The number of an argument, where it was given.
+fn number(matches: &ArgMatches, name: &str) -> Option<u32> {
+    matches.get_one::<u32>(name).copied()
 }
 
 fn check_share(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {

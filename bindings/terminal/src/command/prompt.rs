@@ -175,4 +175,5 @@ pub(super) fn show_result(core: &Core, screen: &ResultScreen) {
     out::line(&screen.due);
     out::marked("", screen.second_look.as_slice());
     out::marked("", screen.backup.as_slice());
+    out::marked("", screen.calendar.as_slice());
 }

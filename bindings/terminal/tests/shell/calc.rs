@@ -36,7 +36,8 @@ fn due_is_computed_from_an_object() {
     // By hand: 3,680 miles in 184 days are 20 a day; 1,320 left are 66 days after 20 September.
     assert_eq!(value["on"], "2027-11-25");
     assert_eq!(value["reason"], "distance");
-    assert_eq!(value["by_months"], "2028-03-20");
+    assert_eq!(value["limits"][0]["on"], "2028-03-20");
+    assert_eq!(value["limits"][1]["reason"], "distance");
 }
 
 #[test]

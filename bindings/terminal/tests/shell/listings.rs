@@ -98,9 +98,9 @@ fn the_odometer_only_goes_up() {
     let shell = walked();
     assert!(
         shell
-            .fails(&["note", "41000 mi"], 3)
+            .fails(&["note", "odometer", "41000 mi"], 3)
             .contains("below an earlier note")
     );
-    shell.ok(&["note", "41900 mi"]);
-    shell.fails(&["note", "42000 leagues"], 2);
+    shell.ok(&["note", "odometer", "41900 mi"]);
+    shell.fails(&["note", "odometer", "42000 leagues"], 2);
 }

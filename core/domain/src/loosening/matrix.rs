@@ -73,13 +73,21 @@ impl Factor {
             let known: f64 = (0..i).map(|k| self.low[i * size + k] * solved[k]).sum();
             solved[i] = (solved[i] - known) / self.low[i * size + i];
         }
+        self.spread(&solved)
+    }
+
+    /// A point that lies about zero as the inverse of the matrix spreads, made from one that lies there
+    /// by one deviation each way.
+    pub(super) fn spread(&self, even: &[f64]) -> Vec<f64> {
+        let size = self.size;
+        let mut spread = even.to_vec();
         for i in (0..size).rev() {
             let known: f64 = (i + 1..size)
-                .map(|k| self.low[k * size + i] * solved[k])
+                .map(|k| self.low[k * size + i] * spread[k])
                 .sum();
-            solved[i] = (solved[i] - known) / self.low[i * size + i];
+            spread[i] = (spread[i] - known) / self.low[i * size + i];
         }
-        solved
+        spread
     }
 
     /// The inverse of the matrix.

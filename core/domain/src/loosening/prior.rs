@@ -33,7 +33,7 @@ impl Belief {
     }
 
     /// A belief that is known to be sound.
-    const fn known(mean: f64, deviation: f64) -> Self {
+    pub(super) const fn known(mean: f64, deviation: f64) -> Self {
         Self { mean, deviation }
     }
 

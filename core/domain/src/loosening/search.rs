@@ -94,6 +94,11 @@ impl Posterior {
         None
     }
 
+    /// The log-posterior at a point, but for a constant.
+    pub(super) fn value(&self, at: &[f64]) -> f64 {
+        self.point(at).value
+    }
+
     fn point(&self, at: &[f64]) -> Point {
         let size = at.len();
         let (mut value, mut slope) = (0.0, vec![0.0; size]);

@@ -36,6 +36,16 @@ pub struct YearlyRule {
     pub distance: Option<Stated<DistanceUnit>>,
 }
 
+impl YearlyRule {
+    /// The unit in which distances of the rig are told: the rule's own, miles where it has none.
+    #[must_use]
+    pub fn unit(&self) -> DistanceUnit {
+        self.distance
+            .as_ref()
+            .map_or(DistanceUnit::Miles, Stated::unit)
+    }
+}
+
 /// A rig, without what is in it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Rig {

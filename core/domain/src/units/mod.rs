@@ -8,7 +8,7 @@ mod stated;
 pub use decimal::{Decimal, DecimalFault};
 pub use length::{Length, LengthFault, LengthUnit, StatedLength};
 pub use quantity::{
-    Current, CurrentUnit, Distance, DistanceUnit, OutOfRange, Torque, TorqueUnit, Voltage,
-    VoltageUnit,
+    Current, CurrentUnit, Distance, DistanceUnit, EngineHours, HourUnit, OutOfRange, Torque,
+    TorqueUnit, Voltage, VoltageUnit,
 };
 pub use stated::{Stated, StatedFault, Unit};

@@ -1,4 +1,4 @@
-//! The kinds of quantity: torque, voltage, current, distance travelled.
+//! The kinds of quantity: torque, voltage, current, distance travelled, hours run.
 
 use super::Unit;
 use crate::coded::coded;
@@ -137,5 +137,13 @@ quantity! {
         Kilometres = "km" * 1.0,
         /// Miles.
         Miles = "mi" * 1.609_344,
+    }
+}
+
+quantity! {
+    /// What an hour meter of an engine shows, up to 200,000 h.
+    EngineHours "engine-hours" in hours from_hours, 0.0 to 200_000.0, by HourUnit(Hours) as "hour-unit" {
+        /// Hours.
+        Hours = "h" * 1.0,
     }
 }

@@ -1,12 +1,14 @@
 //! What a person does: one act, one entry.
 
 use super::{AsFound, AsLeft, Damage, Mark, ReadyAnswer, ReadyItem, Recovery, Route, Seen};
+use crate::due::{Asked, RuleChange, Usage};
 use crate::finding::{About, FollowUp};
 use crate::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use crate::isolation::Meter;
 use crate::rig::{BookChange, Check, SupplyKind};
 use crate::supply::Reading;
 use crate::units::{DistanceUnit, Stated, TorqueUnit, VoltageUnit};
+use chrono::NaiveDate;
 
 /// How much of the rig a walk goes through.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -75,6 +77,19 @@ pub enum Act {
     Book(BookChange),
     /// Notes the odometer.
     Odometer(Stated<DistanceUnit>),
+    /// Notes what happened between walks.
+    Usage(Usage),
+    /// Sets or drops a rule of when to look again.
+    Rule(RuleChange),
+    /// Puts off something that is due.
+    PutOff {
+        /// What.
+        asked: Asked,
+        /// Until when.
+        until: NaiveDate,
+        /// Why.
+        why: String,
+    },
     /// Starts a walk.
     Start {
         /// Who walks.
@@ -251,6 +266,9 @@ impl Act {
         match self {
             Self::Book(_) => "book",
             Self::Odometer(_) => "odometer",
+            Self::Usage(_) => "usage",
+            Self::Rule(_) => "rule",
+            Self::PutOff { .. } => "put_off",
             Self::Start { .. } => "start",
             Self::Ready { .. } => "ready",
             Self::Isolate { .. } => "isolate",
@@ -287,7 +305,13 @@ impl Act {
     pub const fn is_outside(&self) -> bool {
         matches!(
             self,
-            Self::Book(_) | Self::Odometer(_) | Self::Start { .. } | Self::Decide { .. }
+            Self::Book(_)
+                | Self::Odometer(_)
+                | Self::Usage(_)
+                | Self::Rule(_)
+                | Self::PutOff { .. }
+                | Self::Start { .. }
+                | Self::Decide { .. }
         ) || self.is_origin()
     }
 

@@ -108,6 +108,9 @@ impl WalkState {
             }
             Act::Book(_)
             | Act::Odometer(_)
+            | Act::Usage(_)
+            | Act::Rule(_)
+            | Act::PutOff { .. }
             | Act::Start { .. }
             | Act::Decide { .. }
             | Act::Strike { .. }

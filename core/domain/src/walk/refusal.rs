@@ -1,6 +1,7 @@
 //! Why an act is not taken. Each refusal can be worded as what, why, and what to do.
 
 use super::{BayStage, Phase, ReadyItem};
+use crate::due::RuleFault;
 use crate::finding::FindingKind;
 use crate::ids::{ActId, BayId, DeviceId, PointId, SourceId, ToolId};
 use crate::isolation::{Lapse, MeterCategory};
@@ -201,6 +202,15 @@ pub enum Refusal {
     /// The odometer is below an earlier note.
     #[error("the odometer is below an earlier note")]
     OdometerBack,
+    /// No odometer note stands that could be wrong.
+    #[error("no odometer note stands that could be wrong")]
+    NothingToMend,
+    /// A day to put off to is not ahead, or too far.
+    #[error("a day to put off to is not ahead, or too far")]
+    PutOffTooFar,
+    /// The rule can't be so.
+    #[error("the rule can't be: {0:?}")]
+    Rule(RuleFault),
     /// Only the newest act that stands can be struck.
     #[error("only the newest act can be struck")]
     NotNewest {

@@ -5,5 +5,6 @@
     reason = "a test that can't go on stops with the reason"
 )]
 
+mod calibration;
 mod laws;
 mod proportions;

@@ -2,7 +2,7 @@
 
 use super::rig::{AC_BAY, BANK, DRIVER, RIG, SHORE, SOLAR, SWITCH, book, id, torque, volts};
 use baywalk_domain::coded::Coded;
-use baywalk_domain::due::OdometerNote;
+use baywalk_domain::due::Known;
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{ActId, BayId, DeviceId, PointId, RigId, SourceId, ToolId};
 use baywalk_domain::isolation::{Meter, MeterCategory, checks_of};
@@ -22,7 +22,7 @@ pub(crate) struct Walker {
     pub(crate) entries: Vec<Entry>,
     pub(crate) moved_running: BTreeMap<PointId, u8>,
     pub(crate) findings: Vec<Finding>,
-    pub(crate) odometer: Vec<OdometerNote>,
+    pub(crate) known: Known,
     pub(crate) seconds: u64,
     pub(crate) boot: &'static str,
     next: u128,
@@ -35,7 +35,7 @@ impl Walker {
             entries: Vec::new(),
             moved_running: BTreeMap::new(),
             findings: Vec::new(),
-            odometer: Vec::new(),
+            known: Known::default(),
             seconds: 0,
             boot: "first",
             next: 1000,
@@ -81,9 +81,7 @@ impl Walker {
             walk: walk.as_ref(),
             moved_running: &self.moved_running,
             findings: &self.findings,
-            odometer: &self.odometer,
-            last_walk: None,
-            unsettled: &[],
+            known: &self.known,
             newest: self.entries.last().map(|entry| &entry.at),
             practice: &practice,
         };

@@ -5,6 +5,9 @@
 pub const KINDS: &[(&str, u32)] = &[
     ("book", 3),
     ("odometer", 1),
+    ("usage", 1),
+    ("rule", 1),
+    ("put_off", 1),
     ("start", 1),
     ("ready", 1),
     ("isolate", 1),

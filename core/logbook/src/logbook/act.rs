@@ -115,9 +115,7 @@ impl Logbook {
             walk: fold.walk.as_ref().map(|walk| &*walk.state),
             moved_running: &facts.moved_running,
             findings: &facts.findings,
-            odometer: &facts.odometer,
-            last_walk: facts.last_walk,
-            unsettled: &facts.unsettled,
+            known: &facts.known,
             newest: self.progress.newest.as_ref(),
             practice: &practice,
         };

@@ -7,7 +7,7 @@ use crate::projection::{
     outline, point_past, rebuild, walk_extent, walks,
 };
 use crate::store::{Damage, StoreFault};
-use baywalk_domain::due::OdometerNote;
+use baywalk_domain::due::{Known, OdometerNote};
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{ActId, PointId, RigId, WalkId};
 use baywalk_domain::rig::Book;
@@ -148,7 +148,15 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn odometer(&self, rig: RigId) -> Read<Vec<OdometerNote>> {
-        Ok(self.facts(rig)?.odometer.clone())
+        Ok(self.facts(rig)?.known.odometer.clone())
+    }
+
+    /// All that is known of a rig when it is asked what is due.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn known(&self, rig: RigId) -> Read<Known> {
+        Ok(self.facts(rig)?.known.clone())
     }
 
     /// In how many walks running, up to the last one that ended, each point had moved or was loose;
@@ -167,7 +175,7 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn unsettled(&self, rig: RigId) -> Read<Vec<PointId>> {
-        Ok(self.facts(rig)?.unsettled.clone())
+        Ok(self.facts(rig)?.known.unsettled.clone())
     }
 
     /// The day of the last walk that went through the whole rig to the end.
@@ -175,7 +183,7 @@ impl Logbook {
     /// # Errors
     /// [`StoreFault`] where the store can't be read.
     pub fn last_walk(&self, rig: RigId) -> Read<Option<NaiveDate>> {
-        Ok(self.facts(rig)?.last_walk)
+        Ok(self.facts(rig)?.known.last_walk)
     }
 
     /// The past of a point, oldest walk first; the open walk's record is the last.

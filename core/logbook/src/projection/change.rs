@@ -19,8 +19,8 @@ pub enum Change {
     Past(PointId),
     /// The rig's findings.
     Findings,
-    /// The rig's odometer notes.
-    Odometer,
+    /// What tells when to look again: notes of odometer and use, rules, what was put off.
+    Timing,
 }
 
 /// What an entry moved; `struck` is the entry that it struck.
@@ -49,7 +49,9 @@ fn by_act(act: &Act) -> Vec<Change> {
     match act {
         Act::Book(BookChange::Whole(_) | BookChange::Rig(_)) => vec![Change::Rigs, Change::Book],
         Act::Book(_) => vec![Change::Book],
-        Act::Odometer(_) => vec![Change::Odometer],
+        Act::Odometer(_) | Act::Usage(_) | Act::Rule(_) | Act::PutOff { .. } => {
+            vec![Change::Timing]
+        }
         Act::Start { .. } | Act::End(_) => vec![Change::Walks],
         Act::Decide { .. } => vec![Change::Findings],
         act => point_of(act).map(Change::Past).into_iter().collect(),

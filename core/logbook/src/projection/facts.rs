@@ -1,13 +1,13 @@
 //! What earlier walks and notes tell, as the rules ask for it.
 
-use super::standing::{standings, unsettled};
-use super::{RigFold, finding, glance, odometer};
+use super::standing::standings;
+use super::timing::{Days, known};
+use super::{RigFold, finding, glance};
 use crate::store::StoreFault;
-use baywalk_domain::due::OdometerNote;
+use baywalk_domain::due::Known;
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{PointId, RigId};
 use baywalk_domain::walk::{Act, Entry};
-use chrono::NaiveDate;
 use rusqlite::Connection;
 use std::collections::BTreeMap;
 
@@ -16,14 +16,10 @@ use std::collections::BTreeMap;
 pub(crate) struct Facts {
     /// In how many walks running, up to the last ended one, each point had moved.
     pub(crate) moved_running: BTreeMap<PointId, u8>,
-    /// The points that wait for their second look.
-    pub(crate) unsettled: Vec<PointId>,
-    /// The day of the last whole walk of the whole rig.
-    pub(crate) last_walk: Option<NaiveDate>,
+    /// What tells when to look again.
+    pub(crate) known: Known,
     /// All findings, oldest first.
     pub(crate) findings: Vec<Finding>,
-    /// All odometer notes, oldest first.
-    pub(crate) odometer: Vec<OdometerNote>,
 }
 
 /// Reads the facts of a rig.
@@ -37,12 +33,17 @@ pub(crate) fn facts(conn: &Connection, rig: RigId, fold: &RigFold) -> Result<Fac
         (running > 0).then_some((point, running))
     };
     let points = book.points.iter();
+    let glance = glance::glance(conn, rig)?;
+    let glance = glance.as_ref();
+    let days = Days {
+        noted: glance.map(|glance| glance.noted),
+        last_walk: glance.and_then(|glance| glance.last_walk),
+        last_end: glance.and_then(|glance| glance.last_end),
+    };
     Ok(Facts {
         moved_running: points.filter_map(|point| running(point.id)).collect(),
-        unsettled: unsettled(book, &standings),
-        last_walk: glance::glance(conn, rig)?.and_then(|glance| glance.last_walk),
+        known: known(conn, rig, book, days)?,
         findings: finding::findings(conn, rig)?,
-        odometer: odometer::odometer(conn, rig)?,
     })
 }
 
@@ -52,11 +53,7 @@ impl Facts {
     pub(crate) fn take(&mut self, entry: &Entry) -> bool {
         match &entry.act {
             Act::Strike { .. } | Act::End(_) | Act::Book(_) | Act::Decide { .. } => return false,
-            Act::Odometer(reading) => self.odometer.push(OdometerNote {
-                on: entry.at.date(),
-                reading: reading.clone(),
-            }),
-            _ => {}
+            act => self.known.take(entry.at.date(), entry.id, act),
         }
         let raised = entry.shown.findings.iter().cloned();
         self.findings.extend(raised.map(|raised| Finding {

@@ -1,13 +1,15 @@
 //! A rig at a glance, and its outline: what the first screens tell of it.
 
 use super::standing::{standings, unsettled};
-use super::{RigFold, finding, json, odometer};
+use super::timing::{Days, known};
+use super::{RigFold, finding, json};
+use crate::ledger::Numbered;
 use crate::store::StoreFault;
 use crate::stored;
-use baywalk_domain::due::OdometerNote;
+use baywalk_domain::due::{Due, due, learned};
 use baywalk_domain::ids::{RigId, WalkId};
 use baywalk_domain::rig::{Bay, Book, Code, Rig};
-use baywalk_domain::walk::{Act, Ending, Entry};
+use baywalk_domain::walk::{Act, Ending};
 use chrono::NaiveDate;
 use rusqlite::{Connection, OptionalExtension};
 
@@ -22,9 +24,12 @@ pub struct RigGlance {
     pub last_walk: Option<NaiveDate>,
     /// The day of the last end of a walk of any scope.
     pub last_end: Option<NaiveDate>,
-    /// Its odometer notes that count for when it is due, oldest first: the first and the last, and
-    /// the last ones up to those two days.
-    pub odometer: Vec<OdometerNote>,
+    /// The day on which it was noted first.
+    pub noted: NaiveDate,
+    /// What is due of it, the first first.
+    pub due: Vec<Due>,
+    /// The number of the entry by which that came to be as it is.
+    pub due_since: u64,
     /// How many findings wait.
     pub open_findings: u64,
 }
@@ -58,8 +63,15 @@ pub struct OutlineBay {
     pub points: u64,
 }
 
-/// Writes what is told of a rig behind an entry.
-pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), StoreFault> {
+/// Writes what is told of a rig behind an entry; what is due is worked out anew where that can have
+/// moved it.
+pub(super) fn put(
+    tx: &Connection,
+    numbered: &Numbered,
+    fold: &RigFold,
+    timing: bool,
+) -> Result<(), StoreFault> {
+    let Numbered { seq, entry } = numbered;
     let (rig, Some(book)) = (entry.rig, &fold.book) else {
         return Ok(());
     };
@@ -74,6 +86,18 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
             last_walk = Some(today);
         }
     }
+    let noted = before.map_or_else(|| entry.at.date(), |glance| glance.noted);
+    let days = Days {
+        noted: Some(noted),
+        last_walk,
+        last_end,
+    };
+    let due = match before {
+        Some(before) if !timing => before.due.clone(),
+        _ => due_now(tx, rig, book, days)?,
+    };
+    let same = before.filter(|before| before.due == due);
+    let due_since = same.map_or(*seq, |before| before.due_since);
     let open = fold.open_walk();
     let told = RigGlance {
         rig: book.rig.clone(),
@@ -83,13 +107,22 @@ pub(super) fn put(tx: &Connection, entry: &Entry, fold: &RigFold) -> Result<(), 
         }),
         last_walk,
         last_end,
-        odometer: odometer::telling(tx, rig, &[last_walk, last_end])?,
+        noted,
+        due,
+        due_since,
         open_findings: finding::open(tx, rig)?,
     };
     let body = json::write::<stored::RigGlance>(&told)?;
     tx.prepare_cached(include_str!("sql/rig_put.sql"))?
         .execute((rig.to_string(), body))?;
     Ok(())
+}
+
+/// What is due of a rig as its tables stand.
+fn due_now(tx: &Connection, rig: RigId, book: &Book, days: Days) -> Result<Vec<Due>, StoreFault> {
+    let known = known(tx, rig, book, days)?;
+    let learned = learned(book, &known).first.map(|(on, _)| on);
+    Ok(due(book, &known, learned))
 }
 
 /// Writes the outline of a rig.

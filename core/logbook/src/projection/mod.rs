@@ -3,18 +3,19 @@
 mod behind;
 mod book;
 mod change;
+mod ended;
 mod facts;
 mod finding;
 mod fingerprint;
 mod fold;
 mod glance;
 mod json;
-mod odometer;
 mod past;
 mod progress;
 mod project;
 mod rebuild;
 mod standing;
+mod timing;
 mod walk;
 
 pub use change::Change;
@@ -37,4 +38,4 @@ pub(crate) use rebuild::rebuild;
 pub(crate) use walk::{walk_extent, walks};
 
 /// The version of the computed tables; where a store has another one they are rebuilt.
-pub(crate) const VERSION: u32 = 2;
+pub(crate) const VERSION: u32 = 3;

@@ -1,7 +1,7 @@
 //! Takes one entry into the tables. The live act and the rebuilding go through here alike.
 
 use super::change::{changes, point_of};
-use super::{Change, RigFold, behind, book, finding, glance, odometer, past, standing, walk};
+use super::{Change, RigFold, behind, book, finding, glance, past, standing, timing, walk};
 use crate::ledger::Numbered;
 use crate::store::StoreFault;
 use baywalk_domain::walk::{Act, Ending, Entry};
@@ -21,7 +21,7 @@ pub(crate) fn project(
     let struck = fold.take(numbered);
     match &entry.act {
         Act::Book(change) => book::put(tx, entry.rig, *seq, change)?,
-        Act::Odometer(reading) => odometer::put(tx, *seq, entry, reading)?,
+        act if timing::tells(act) => timing::put(tx, *seq, entry)?,
         Act::Start { person, scope } => walk::start(tx, *seq, entry, person, scope)?,
         Act::End(ending) => end(tx, fold, numbered, ending)?,
         Act::Decide { finding, follow_up } => {
@@ -36,7 +36,7 @@ pub(crate) fn project(
     behind::put(tx, *seq, &entry.act)?;
     let struck: Option<&Entry> = struck.as_ref().map(|struck| &struck.entry);
     let changes = changes(entry, struck);
-    put_glance(tx, fold, entry, &changes)?;
+    put_glance(tx, fold, numbered, &changes)?;
     fold.let_go();
     Ok(changes)
 }
@@ -45,20 +45,23 @@ pub(crate) fn project(
 fn put_glance(
     tx: &Connection,
     fold: &RigFold,
-    entry: &Entry,
+    numbered: &Numbered,
     changes: &[Change],
 ) -> Result<(), StoreFault> {
+    let entry = &numbered.entry;
     let moved = |any: &[Change]| changes.iter().any(|change| any.contains(change));
     if moved(&[Change::Book, Change::Walks]) {
         glance::put_outline(tx, entry.rig, fold)?;
     }
     if moved(&[
         Change::Rigs,
+        Change::Book,
         Change::Walks,
         Change::Findings,
-        Change::Odometer,
+        Change::Timing,
     ]) {
-        glance::put(tx, entry, fold)?;
+        let timing = moved(&[Change::Rigs, Change::Book, Change::Walks, Change::Timing]);
+        glance::put(tx, numbered, fold, timing)?;
     }
     Ok(())
 }
@@ -84,7 +87,7 @@ fn take_back(tx: &Connection, fold: &RigFold, struck: &Numbered) -> Result<(), S
     finding::remove(tx, entry.rig, *seq)?;
     match &entry.act {
         Act::Book(_) => book::remove(tx, entry.rig, *seq),
-        Act::Odometer(_) => odometer::remove(tx, *seq, entry),
+        act if timing::tells(act) => timing::remove(tx, *seq, entry),
         Act::Decide { finding, .. } => finding::undecide(tx, (entry.rig, *finding), *seq),
         act => put_point(tx, fold, act),
     }

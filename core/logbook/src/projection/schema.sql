@@ -57,6 +57,11 @@ CREATE TABLE standing (
     disturbed INTEGER,
     -- The last walk in which it was judged or looked at.
     seen INTEGER,
+    -- The last day on which it was seen by any means, and since when it is known to be tight.
+    seen_on TEXT,
+    tight_since TEXT,
+    tight_set INTEGER,
+    tight_held TEXT,
     PRIMARY KEY (rig, point)
 ) STRICT, WITHOUT ROWID;
 
@@ -82,13 +87,27 @@ CREATE TABLE follow_up (
     PRIMARY KEY (finding, seq)
 ) STRICT, WITHOUT ROWID;
 
--- Odometer notes, by their days.
-CREATE TABLE odometer (
+-- Lives of terminals that a walk ended: since when tight (nothing where it was never known to be),
+-- whether set by a known hand, last found held, found moved (nothing where it was undone by us).
+CREATE TABLE ended (
+    rig TEXT NOT NULL,
+    begun INTEGER NOT NULL,
+    point TEXT NOT NULL,
+    since TEXT,
+    by_hand INTEGER,
+    held TEXT,
+    moved TEXT,
+    PRIMARY KEY (rig, begun, point)
+) STRICT, WITHOUT ROWID;
+
+-- The acts that tell when to look again: notes of odometer and use, rules, what was put off.
+CREATE TABLE timing (
     rig TEXT NOT NULL,
     seq INTEGER NOT NULL,
+    act TEXT NOT NULL,
     day TEXT NOT NULL,
     body TEXT NOT NULL,
-    PRIMARY KEY (rig, day, seq)
+    PRIMARY KEY (rig, seq)
 ) STRICT, WITHOUT ROWID;
 
 -- The entries that ended a walk, for a reminder to back up.

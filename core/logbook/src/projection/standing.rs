@@ -1,9 +1,11 @@
 //! What the walks behind tell of each point, in short: what the rules ask for at every act.
 
 use super::fold::OpenWalk;
-use super::json;
+use super::{ended, json};
 use crate::store::StoreFault;
+use crate::stored::Texted;
 use baywalk_domain::ids::{PointId, RigId};
+use baywalk_domain::loosening::Track;
 use baywalk_domain::rig::Book;
 use baywalk_domain::walk::{Grade, PointRecord, Scope};
 use rusqlite::{Connection, Row, params};
@@ -18,16 +20,26 @@ pub(super) struct Standing {
     pub(super) disturbed: Option<u64>,
     /// The last walk in which it was judged or looked at.
     pub(super) seen: Option<u64>,
+    /// When it was seen last, and since when it is tight.
+    pub(super) track: Track,
 }
 
 /// Takes in what a walk tells, once it is over.
 pub(super) fn take(tx: &Connection, rig: RigId, walk: &OpenWalk) -> Result<(), StoreFault> {
     let second_look = matches!(walk.state.scope, Scope::SecondLook(_));
     let mut put = tx.prepare_cached(include_str!("sql/standing_put.sql"))?;
+    let before = standings(tx, rig)?;
+    let on = walk.state.last.date();
     for (point, record) in &walk.state.points {
         let grade = record.found.as_ref().map(|found| found.found.grade());
         let (adds, keeps) = runs(grade, second_look);
         let begun = |so: bool| so.then_some(walk.begun);
+        let known = before.get(point).map(|standing| standing.track);
+        let mut track = known.unwrap_or_default();
+        if let Some(over) = track.take(on, record.grade(), record.is_disturbed()) {
+            ended::put(tx, rig, walk.begun, (*point, &over))?;
+        }
+        let tight = track.tight.as_ref();
         put.execute(params![
             rig.to_string(),
             point.to_string(),
@@ -35,6 +47,10 @@ pub(super) fn take(tx: &Connection, rig: RigId, walk: &OpenWalk) -> Result<(), S
             keeps,
             begun(PointRecord::is_disturbed(record)),
             begun(!matches!(grade, None | Some(Grade::NotJudged))),
+            track.seen.map(|day| day.write()),
+            tight.map(|tight| tight.since.write()),
+            tight.map(|tight| tight.set),
+            tight.and_then(|tight| tight.held).map(|day| day.write()),
         ])?;
     }
     Ok(())
@@ -62,20 +78,22 @@ pub(super) fn standings(
     rig: RigId,
 ) -> Result<BTreeMap<PointId, Standing>, StoreFault> {
     let mut statement = conn.prepare_cached(include_str!("sql/standing.sql"))?;
-    let rows = statement.query_map([rig.to_string()], |row| Ok((row.get(0)?, standing(row)?)))?;
-    rows.map(|row| {
-        let (point, standing): (String, Standing) = row?;
-        Ok((json::text(&point)?, standing))
-    })
-    .collect()
+    let rows = statement.query_map([rig.to_string()], |row| Ok(standing(row)))?;
+    rows.map(|row| row?).collect()
 }
 
-fn standing(row: &Row<'_>) -> rusqlite::Result<Standing> {
-    Ok(Standing {
+fn standing(row: &Row<'_>) -> Result<(PointId, Standing), StoreFault> {
+    let point: String = row.get(0)?;
+    let standing = Standing {
         moved_running: row.get(1)?,
         disturbed: row.get(2)?,
         seen: row.get(3)?,
-    })
+        track: Track {
+            seen: ended::day(row, 4)?,
+            tight: ended::tight(row, 5)?,
+        },
+    };
+    Ok((json::text(&point)?, standing))
 }
 
 /// The points in use that the last walk to disturb any had set or remade, and that no later walk

@@ -2,13 +2,14 @@
 
 use super::shape::choice;
 use super::{
-    About, AsFound, AsLeft, Away, BookChange, Check, Counted, Ending, FollowUp, Mark, Meter,
-    Quantity, Reading, ReadyAnswer, Recovery, Route, Scope, Seen, Text, Word,
+    About, AsFound, AsLeft, Asked, Away, BookChange, Check, Counted, Ending, FollowUp, Mark, Meter,
+    Quantity, Reading, ReadyAnswer, Recovery, Route, RuleChange, Scope, Seen, Text, Usage, Word,
 };
 use baywalk_domain::ids::{ActId, BayId, DeviceId, FindingId, PointId, SourceId, ToolId};
 use baywalk_domain::rig::SupplyKind;
 use baywalk_domain::units::{DistanceUnit, TorqueUnit, VoltageUnit};
 use baywalk_domain::walk::{self, Damage, ReadyItem};
+use chrono::NaiveDate;
 
 choice! {
     /// What a person does: the kind of act, then its data, as `{"open":{"bay":"…"}}` or `"pause"`.
@@ -28,6 +29,9 @@ choice! {
     Act = walk::Act {
         Book(book: BookChange),
         Odometer(odometer: Quantity<DistanceUnit>),
+        Usage(usage: Usage),
+        Rule(rule: RuleChange),
+        PutOff { asked: Asked, until: Text<NaiveDate>, why: String },
         Start { person: String, scope: Scope },
         Ready { item: Word<ReadyItem>, answer: ReadyAnswer },
         Isolate { source: Text<SourceId>, away: Away },

@@ -1,21 +1,11 @@
 //! A rig at a glance, and its outline.
 
 use super::shape::record;
-use super::{Bay, Quantity, Rig, Text};
+use super::{Bay, Due, Rig, Text};
 use crate::projection;
-use baywalk_domain::due;
 use baywalk_domain::ids::WalkId;
 use baywalk_domain::rig::Code;
-use baywalk_domain::units::DistanceUnit;
 use chrono::NaiveDate;
-
-record! {
-    /// An odometer note.
-    OdometerNote = due::OdometerNote {
-        on: Text<NaiveDate>,
-        reading: Quantity<DistanceUnit>,
-    }
-}
 
 record! {
     /// A walk, and where it begins.
@@ -32,7 +22,9 @@ record! {
         walk: Option<WalkBegun>,
         last_walk: Option<Text<NaiveDate>>,
         last_end: Option<Text<NaiveDate>>,
-        odometer: Vec<OdometerNote>,
+        noted: Text<NaiveDate>,
+        due: Vec<Due>,
+        due_since: u64,
         open_findings: u64,
     }
 }

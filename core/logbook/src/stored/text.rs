@@ -2,7 +2,7 @@
 
 use super::{Shape, ShapeCause, ShapeFault};
 use baywalk_domain::ids::{
-    ActId, BayId, DeviceId, FindingId, PointId, RigId, SourceId, ToolId, WalkId,
+    ActId, BayId, DeviceId, FindingId, PointId, RigId, RuleId, SourceId, ToolId, WalkId,
 };
 use baywalk_domain::rig::{Code, Feed, Opening, Thread, WireSize};
 use baywalk_domain::units::StatedLength;
@@ -100,6 +100,7 @@ ids! {
     ToolId as "tool-id",
     WalkId as "walk-id",
     FindingId as "finding-id",
+    RuleId as "rule-id",
 }
 
 impl Texted for Code {

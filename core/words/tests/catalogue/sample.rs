@@ -157,6 +157,9 @@ fn plain() -> Vec<Refusal> {
         Refusal::SayWhy,
         Refusal::NoFinding,
         Refusal::OdometerBack,
+        Refusal::NothingToMend,
+        Refusal::PutOffTooFar,
+        Refusal::Rule(baywalk_domain::due::RuleFault::NoWord),
         Refusal::NotNewest {
             newest: ActId::new(ID),
         },

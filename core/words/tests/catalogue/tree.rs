@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 /// The themes and the word with which their keys begin; the keys of `codes` begin with lists, and a
 /// theme of the shells may have keys of its own beside.
-pub(crate) const THEMES: [(&str, &str); 17] = [
+pub(crate) const THEMES: [(&str, &str); 18] = [
     ("advice", "advice"),
     ("backup", "backup"),
     ("cautions", "caution"),
@@ -22,6 +22,7 @@ pub(crate) const THEMES: [(&str, &str); 17] = [
     ("steps", "step"),
     ("storage", "storage"),
     ("terminal", "terminal"),
+    ("timing", "timing"),
     ("units", "unit"),
     ("walk", "walk"),
 ];

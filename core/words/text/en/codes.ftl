@@ -294,6 +294,7 @@ voltage-unit-v = V
 voltage-unit-mv = mV
 current-unit-a = A
 current-unit-ma = mA
+hour-unit-h = hours
 distance-unit-km = km
 distance-unit-mi = miles
 length-unit-mm = mm
@@ -431,8 +432,43 @@ table-column-column-3 = column III
 ## Due
 
 due-reason-months = the months come first
+    .limit = by months
 due-reason-distance = the distance comes first, by the odometer notes
+    .limit = by distance
 due-reason-never-walked = no whole walk is recorded yet
+    .limit = never gone through
+due-reason-hours = the hours of the engine come first
+    .limit = by engine hours
+due-reason-season = the day of the season comes first
+    .limit = by season
+due-reason-circuit-work = work was done on a circuit
+    .limit = after work on a circuit
+due-reason-hard-impact = there was a hard impact
+    .limit = after a hard impact
+due-reason-rough-road = there was a trip over bad road
+    .limit = after bad road
+due-reason-learned = by the rig's own past, the chance that a critical terminal has moved passes the chosen level first
+    .limit = by the rig's own past
+due-reason-settling = what was set or remade may have settled
+    .limit = second look
+condition-one = like new: nothing open, walked in time
+condition-two = findings that are not urgent, or a walk missed
+condition-three = urgent findings, or two walks missed
+anchor-first-trip = before the first trip
+anchor-out-of-storage = out of storage
+event-circuit-work = work on a circuit
+event-hard-impact = a hard impact
+event-rough-road = a trip over bad road
+restart-replaced = The odometer was replaced
+restart-earlier-wrong = Earlier notes were wrong
+rule-fault-no-limit = A rule without a limit can't be. Give months, a distance, hours, a day of the season, an event or a chance.
+rule-fault-twice = Two limits of one kind can't be in one rule. Give each once, or make a second rule.
+rule-fault-months = These months can't be. Expected is 1 to 36; beyond 12 the owner's word is needed.
+rule-fault-no-word = More than 12 months goes beyond the yearly custom. Say why, in the owner's word.
+rule-fault-nothing = A distance or hours of nothing can't be. Expected is above 0.
+rule-fault-chance = This chance can't be. Expected is 1 to 50 percent.
+rule-fault-not-there = The rule is about something that is not in the book, or is retired. Name a bay or point in use.
+rule-fault-no-terminal = A chance is asked of a look, which can't come loose. Name a terminal.
 
 ## Readings while power comes back
 

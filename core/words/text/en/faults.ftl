@@ -11,6 +11,7 @@ fault-quantity-current = a current
 fault-quantity-distance = a distance
 fault-quantity-length = a length
 fault-quantity-check-percent = the share for the check
+fault-quantity-hours = hours of an engine
 fault-quantity-other = this value
 fault-length = “{ $found }” is no length. Expected is a number or fraction, a blank and a unit, such as 3/16 in or 5 mm.
 fault-thread = “{ $found }” names no thread. Expected is a trade name such as #10-32, 1/4-20, M6 or M8x1.25.

@@ -15,7 +15,29 @@ terminal-command-calc = One computation: JSON in, JSON out
 
 ## Commands, values and options, added with the shell
 
-terminal-command-note = Note the odometer
+terminal-command-note = Note what happens between walks
+terminal-command-calendar = Write what is due as a calendar file, the second channel beside a phone's reminders
+terminal-argument-calendar = The file to write, such as walks.ics
+terminal-command-learned = What the rig's own past tells of its terminals
+terminal-note-odometer = Note the odometer
+terminal-note-hours = Note the hour meter of the engine
+terminal-note-trip = Note a trip of a rig without an odometer
+terminal-note-event = Note work on a circuit, a hard impact or a trip over bad road
+terminal-note-restart = Note that the odometer goes on from another reading
+terminal-command-rule = Show the rules of when to look again, set or drop one
+terminal-rule-set = Set a rule: months=6 "distance=3000 mi" "hours=100 h" first_trip=04-15 out_of_storage=03-01 circuit_work=3 hard_impact=0 rough_road=7 "rough_distance=50 mi" chance=5 about=F8 "word=why"
+terminal-rule-drop = Drop a rule
+terminal-due-put-off = Put off something that is due
+terminal-argument-hours = The reading and its unit, such as "812 h"
+terminal-argument-trip = How far, such as "320 mi"
+terminal-argument-event = circuit_work, hard_impact or rough_road
+terminal-option-about = A bay or point by its code, or a kind of fastening; the rig where left out
+terminal-option-distance = How far it was, such as "40 mi"
+terminal-argument-restart = replaced, or earlier_wrong
+terminal-argument-line = The number in the list
+terminal-argument-until = The day, such as 2027-05-01
+terminal-argument-why = Why
+terminal-option-in-place = In place of the rule with this number
 terminal-exit-codes = Exit codes: 0 done, 1 unexpected, 2 what was typed or read can't be used, 3 the rules refuse it, 4 no such thing, 5 no room, 6 another process has the logbook, 7 a newer version, 8 damaged.
 terminal-torque-fields = A point of a rig by its code (F8), or a terminal by the columns of points.csv: role=power fastening=pressure_screw drives=slotted "wire=6 AWG". docs/rig-files.md lists them.
 terminal-rig-layouts = List the layouts to start from

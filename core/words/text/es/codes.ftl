@@ -294,6 +294,7 @@ voltage-unit-v = V
 voltage-unit-mv = mV
 current-unit-a = A
 current-unit-ma = mA
+hour-unit-h = horas
 distance-unit-km = km
 distance-unit-mi = millas
 length-unit-mm = mm
@@ -431,8 +432,43 @@ table-column-column-3 = columna III
 ## Due
 
 due-reason-months = los meses llegan primero
+    .limit = por meses
 due-reason-distance = la distancia llega primero, según el odómetro
+    .limit = por distancia
 due-reason-never-walked = aún no hay un recorrido completo
+    .limit = nunca recorrido
+due-reason-hours = las horas del motor llegan primero
+    .limit = por horas de motor
+due-reason-season = el día de la temporada llega primero
+    .limit = por temporada
+due-reason-circuit-work = se trabajó en un circuito
+    .limit = tras trabajo en un circuito
+due-reason-hard-impact = hubo un golpe fuerte
+    .limit = tras un golpe fuerte
+due-reason-rough-road = hubo un viaje por mal camino
+    .limit = tras mal camino
+due-reason-learned = por el pasado del propio vehículo, la probabilidad de que un terminal crítico se haya movido pasa antes el nivel elegido
+    .limit = por el pasado del vehículo
+due-reason-settling = lo ajustado o rehecho puede haberse asentado
+    .limit = segunda revisión
+condition-one = como nuevo: nada pendiente, recorrido a tiempo
+condition-two = hallazgos no urgentes, o un recorrido omitido
+condition-three = hallazgos urgentes, o dos recorridos omitidos
+anchor-first-trip = antes del primer viaje
+anchor-out-of-storage = al salir del almacenamiento
+event-circuit-work = trabajo en un circuito
+event-hard-impact = un golpe fuerte
+event-rough-road = un viaje por mal camino
+restart-replaced = Se cambió el odómetro
+restart-earlier-wrong = Anotaciones anteriores eran erróneas
+rule-fault-no-limit = Una regla sin límite no puede ser. Indique meses, una distancia, horas, un día de la temporada, un suceso o una probabilidad.
+rule-fault-twice = Dos límites del mismo tipo no caben en una regla. Indique cada uno una vez, o haga otra regla.
+rule-fault-months = Esos meses no pueden ser. Se espera de 1 a 36; más allá de 12 hace falta la palabra del dueño.
+rule-fault-no-word = Más de 12 meses va más allá de la costumbre anual. Diga por qué, con la palabra del dueño.
+rule-fault-nothing = Una distancia u horas de nada no pueden ser. Se espera más de 0.
+rule-fault-chance = Esa probabilidad no puede ser. Se espera de 1 a 50 por ciento.
+rule-fault-not-there = La regla trata de algo que no está en el libro o está retirado. Nombre un compartimento o punto en uso.
+rule-fault-no-terminal = Se pide una probabilidad de una revisión, que no puede aflojarse. Nombre un terminal.
 
 ## Readings while power comes back
 

@@ -11,6 +11,7 @@ fault-quantity-current = una corriente
 fault-quantity-distance = una distancia
 fault-quantity-length = una longitud
 fault-quantity-check-percent = la parte para la revisión
+fault-quantity-hours = las horas de un motor
 fault-quantity-other = este valor
 fault-length = “{ $found }” no es una longitud. Se espera un número o fracción, un espacio y una unidad, como 3/16 in o 5 mm.
 fault-thread = “{ $found }” no nombra una rosca. Se espera un nombre comercial como #10-32, 1/4-20, M6 o M8x1.25.

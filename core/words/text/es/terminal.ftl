@@ -15,7 +15,29 @@ terminal-command-calc = Un cálculo: entra JSON, sale JSON
 
 ## Commands, values and options, added with the shell
 
-terminal-command-note = Anota el odómetro
+terminal-command-note = Anotar lo que pasa entre recorridos
+terminal-command-calendar = Escribir lo que toca como archivo de calendario, el segundo canal junto a los avisos del teléfono
+terminal-argument-calendar = El archivo, como recorridos.ics
+terminal-command-learned = Lo que dice el pasado del vehículo sobre sus terminales
+terminal-note-odometer = Anotar el odómetro
+terminal-note-hours = Anotar el horómetro del motor
+terminal-note-trip = Anotar un viaje de un vehículo sin odómetro
+terminal-note-event = Anotar trabajo en un circuito, un golpe fuerte o un viaje por mal camino
+terminal-note-restart = Anotar que el odómetro sigue desde otra lectura
+terminal-command-rule = Mostrar las reglas de cuándo volver a mirar, poner o quitar una
+terminal-rule-set = Poner una regla: months=6 "distance=5000 km" "hours=100 h" first_trip=04-15 out_of_storage=03-01 circuit_work=3 hard_impact=0 rough_road=7 "rough_distance=80 km" chance=5 about=F8 "word=por qué"
+terminal-rule-drop = Quitar una regla
+terminal-due-put-off = Aplazar algo que toca
+terminal-argument-hours = La lectura y su unidad, como "812 h"
+terminal-argument-trip = La distancia, como "320 km"
+terminal-argument-event = circuit_work, hard_impact o rough_road
+terminal-option-about = Un compartimento o punto por su código, o un tipo de fijación; el vehículo si se omite
+terminal-option-distance = La distancia, como "40 km"
+terminal-argument-restart = replaced o earlier_wrong
+terminal-argument-line = El número en la lista
+terminal-argument-until = El día, como 2027-05-01
+terminal-argument-why = Por qué
+terminal-option-in-place = En lugar de la regla con este número
 terminal-exit-codes = Códigos de salida: 0 hecho, 1 inesperado, 2 lo escrito o leído no sirve, 3 las reglas lo rechazan, 4 no existe, 5 sin espacio, 6 otro proceso tiene la bitácora, 7 versión más nueva, 8 dañado.
 terminal-torque-fields = Un punto de un vehículo por su código (F8), o una terminal por las columnas de points.csv: role=power fastening=pressure_screw drives=slotted "wire=6 AWG". docs/rig-files.md las enumera.
 terminal-rig-layouts = Enumera los modelos para empezar

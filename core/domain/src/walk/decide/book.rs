@@ -1,10 +1,9 @@
-//! Changes of the book, odometer notes, follow-ups: what may be outside a walk too.
+//! Changes of the book, follow-ups: what may be outside a walk too.
 
 use super::{Deciding, said};
 use crate::finding::{Decision, FollowUp};
 use crate::ids::{FindingId, RigId};
 use crate::rig::BookChange;
-use crate::units::{DistanceUnit, Stated};
 use crate::walk::{BayStage, Phase, Refusal, Shown};
 
 impl Deciding<'_> {
@@ -40,22 +39,6 @@ impl Deciding<'_> {
             }
             _ => Ok(()),
         }
-    }
-
-    pub(super) fn odometer(&self, reading: &Stated<DistanceUnit>) -> Result<Shown, Refusal> {
-        self.book()?;
-        let earlier = self
-            .context
-            .odometer
-            .iter()
-            .map(|note| note.reading.quantity());
-        if earlier
-            .into_iter()
-            .any(|earlier| earlier > reading.quantity())
-        {
-            return Err(Refusal::OdometerBack);
-        }
-        Ok(Shown::default())
     }
 
     pub(super) fn follow_up(

@@ -1,9 +1,8 @@
 //! Ending a walk, whole or early.
 
 use super::{Deciding, at_phase, said};
-use crate::due::{OdometerNote, due, settle};
+use crate::due::{Asked, due, learned, settle};
 use crate::finding::{About, FindingKind, Raised};
-use crate::units::{DistanceUnit, Stated};
 use crate::walk::{DueShown, Ending, Phase, Refusal, Shown, WalkState};
 
 impl Deciding<'_> {
@@ -55,33 +54,23 @@ impl Deciding<'_> {
     fn next_due(&self, walk: &WalkState, ending: &Ending) -> Result<DueShown, Refusal> {
         let book = self.book()?;
         let today = self.now.date();
-        let counts = *ending == Ending::Whole && walk.goes_through_all(book);
-        let odometer = |day| noted_on(self.context.odometer, day);
-        let last = if counts {
-            Some(today)
-        } else {
-            self.context.last_walk
-        };
-        let last = last.map(|day| (day, odometer(day)));
-        let next = due(&book.rig.rule, last, self.context.odometer, today);
+        let mut known = self.context.known.clone();
+        known.take_walk(book, today, (walk, ending));
+        known.unsettled.clear();
+        let learned = learned(book, &known).first.map(|(on, _)| on);
+        let all = due(book, &known, learned);
+        let whole = all.into_iter().find(|due| due.asked == Asked::Walk);
+        let next = whole.ok_or(Refusal::NoWalk)?;
         let disturbed = walk
             .points
             .values()
             .any(crate::walk::PointRecord::is_disturbed);
+        let odometer = known.odometer_on(today).map(|note| &note.reading);
         Ok(DueShown {
             on: next.on,
             reason: next.reason,
-            at: next.at_in(&book.rig.rule),
-            second_look: disturbed.then(|| settle(today, odometer(today)).on),
+            at: next.at().cloned(),
+            second_look: disturbed.then(|| settle(today, odometer).on),
         })
     }
-}
-
-/// The newest odometer note up to a day.
-fn noted_on(notes: &[OdometerNote], day: chrono::NaiveDate) -> Option<&Stated<DistanceUnit>> {
-    notes
-        .iter()
-        .filter(|note| note.on <= day)
-        .max_by_key(|note| note.on)
-        .map(|note| &note.reading)
 }

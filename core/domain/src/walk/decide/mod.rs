@@ -17,17 +17,17 @@ mod restore;
 mod set_tool;
 mod start;
 mod strike;
+mod timing;
 
 pub use found::past;
 
 use super::{Act, Entry, Phase, Refusal, Shown, WalkState};
-use crate::due::OdometerNote;
+use crate::due::Known;
 use crate::finding::{About, Finding, FindingKind, Raised};
 use crate::ids::{ActId, FindingId, PointId, RigId, WalkId};
 use crate::moment::Moment;
 use crate::rig::{Book, is_digest};
 use crate::torque::Practice;
-use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 /// An act on its way: who it is, and which rig it is for.
@@ -52,12 +52,8 @@ pub struct Context<'a> {
     pub moved_running: &'a BTreeMap<PointId, u8>,
     /// The findings of the rig.
     pub findings: &'a [Finding],
-    /// The odometer notes of the rig.
-    pub odometer: &'a [OdometerNote],
-    /// The day of the last walk that ended, before this one.
-    pub last_walk: Option<NaiveDate>,
-    /// The points that the last walk disturbed and no walk has seen since.
-    pub unsettled: &'a [PointId],
+    /// What tells when to look again: notes, rules, the walks before this one.
+    pub known: &'a Known,
     /// The newest wall clock of the ledger.
     pub newest: Option<&'a Moment>,
     /// Our own settings of the check.
@@ -102,6 +98,9 @@ impl<'a> Deciding<'a> {
         let outside = match act {
             Act::Book(change) => Some((open, self.book_change(change, rig)?)),
             Act::Odometer(reading) => Some((open, self.odometer(reading)?)),
+            Act::Usage(usage) => Some((open, self.usage(usage)?)),
+            Act::Rule(change) => Some((open, self.rule(change)?)),
+            Act::PutOff { asked, until, why } => Some((open, self.put_off(*asked, *until, why)?)),
             Act::Start { person, scope } => {
                 self.start(person, scope)?;
                 Some((Some(WalkId::made_by(self.id, "walk")), Shown::default()))
@@ -165,6 +164,9 @@ impl<'a> Deciding<'a> {
             Act::Strike { act } => strike::strike(walk, *act),
             Act::Book(_)
             | Act::Odometer(_)
+            | Act::Usage(_)
+            | Act::Rule(_)
+            | Act::PutOff { .. }
             | Act::Start { .. }
             | Act::Decide { .. }
             | Act::FromBackup { .. }

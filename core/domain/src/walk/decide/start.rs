@@ -17,7 +17,7 @@ impl Deciding<'_> {
             }
         }
         if let Scope::SecondLook(points) = scope {
-            let waits = |point| self.context.unsettled.contains(point);
+            let waits = |point| self.context.known.unsettled.contains(point);
             if points.is_empty() || !points.iter().all(waits) {
                 return Err(Refusal::NotInBook("point"));
             }

@@ -8,12 +8,9 @@ import java.time.LocalDate
 
 private const val WEEK = 7
 
-/** What the core wants told: the next walk of each rig, and its second look where one waits. */
-fun noticesOf(core: Baywalk): List<Notice> = core.rigs().rigs.flatMap { rig ->
-    val due = core.due(rig.id)
-    val second = due.secondLook?.let { Notice("second-${rig.id}", rig.id, LocalDate.parse(it.on), due.rig, it.words) }
-    listOfNotNull(Notice("walk-${rig.id}", rig.id, LocalDate.parse(due.on), due.rig, due.words), second)
-}
+/** What the core wants told, one notice a rig and day, the nearest first. */
+fun noticesOf(core: Baywalk): List<Notice> =
+    core.notices().map { Notice(it.rig, it.rig, LocalDate.parse(it.on), it.title, it.words) }
 
 /** The words around notices, in the person's language. */
 fun noticeWordsOf(core: Baywalk): NoticeWords {

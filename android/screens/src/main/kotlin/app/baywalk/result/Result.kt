@@ -47,6 +47,7 @@ fun ResultScreen(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> 
         Words(screen.secondLook.orEmpty(), Type.Body)
         Words(screen.due, Type.Strong)
         Words(screen.backup.orEmpty(), Type.Body)
+        Words(screen.calendar.orEmpty(), Type.Body)
     }
 }
 

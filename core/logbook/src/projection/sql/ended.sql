@@ -1,0 +1,1 @@
+SELECT point, since, by_hand, held, moved FROM ended WHERE rig = ?1 ORDER BY begun, point

@@ -1,1 +1,0 @@
-SELECT seq, day, body FROM odometer WHERE rig = ?1 ORDER BY day, seq LIMIT 1

@@ -1,1 +1,0 @@
-INSERT INTO odometer (rig, seq, day, body) VALUES (?1, ?2, ?3, ?4)

@@ -1,0 +1,1 @@
+SELECT act, day, body FROM timing WHERE rig = ?1 ORDER BY seq

@@ -1,0 +1,1 @@
+DELETE FROM timing WHERE rig = ?1 AND seq = ?2

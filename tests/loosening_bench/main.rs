@@ -1,0 +1,155 @@
+//! Times the fit of lives in a file (after, by or nothing, a line each), and the list of what is due of
+//! twenty rigs of three hundred points: `loosening_bench FILE`.
+#![expect(
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    clippy::indexing_slicing,
+    reason = "a bench prints, stops where it can't go on, and indexes what it made"
+)]
+
+use baywalk_domain::due::{Known, OdometerNote, due, learned, notices};
+use baywalk_domain::ids::{ActId, PointId, RigId};
+use baywalk_domain::loosening::{Ended, Life, Prior, Tight, Track, fit, npmle};
+use baywalk_domain::rig::{Book, PointKind, Role};
+use baywalk_domain::units::Stated;
+use baywalk_logbook::rigfile;
+use chrono::{Days, NaiveDate};
+use std::time::Instant;
+use uuid::Uuid;
+
+/// The middle of some timings, in milliseconds.
+fn middle(rounds: usize, mut work: impl FnMut()) -> f64 {
+    let mut times: Vec<f64> = (0..rounds)
+        .map(|_| {
+            let begun = Instant::now();
+            work();
+            begun.elapsed().as_secs_f64() * 1e3
+        })
+        .collect();
+    times.sort_by(f64::total_cmp);
+    times[rounds / 2]
+}
+
+fn lives(path: &str) -> Vec<Life> {
+    let text = std::fs::read_to_string(path).unwrap();
+    text.lines()
+        .map(|line| {
+            let (after, by) = line.split_once(',').unwrap();
+            let after: f64 = after.parse().unwrap();
+            match by {
+                "" => Life::held(after).unwrap(),
+                by => Life::moved(after, by.parse().unwrap()).unwrap(),
+            }
+        })
+        .collect()
+}
+
+/// A rig of some points with years of walks behind it; in every ninth terminal one life ended.
+fn rig(n: u128, points: usize, years: u64) -> (RigId, Book, Known) {
+    let layout = rigfile::layouts().first().unwrap();
+    let rig = RigId::new(Uuid::from_u128(n));
+    let mut book = layout.book(ActId::new(Uuid::from_u128(n))).unwrap();
+    let mut at = 0_u128;
+    while book.points.len() < points {
+        let mut copy = book.points[usize::try_from(at).unwrap()].clone();
+        at += 1;
+        copy.id = PointId::made_by(ActId::new(Uuid::from_u128(n)), &at.to_string());
+        book.points.push(copy);
+    }
+    book.points.truncate(points);
+    let day = |days: u64| NaiveDate::from_ymd_opt(2017, 3, 20).unwrap() + Days::new(days);
+    let mut known = Known {
+        noted: Some(day(0)),
+        last_walk: Some(day(365 * years)),
+        last_end: Some(day(365 * years)),
+        ..Known::default()
+    };
+    for (place, point) in book.points.iter().enumerate() {
+        let last = day(365 * years);
+        let tight = Some(Tight {
+            since: day(0),
+            set: place % 3 == 0,
+            held: Some(last),
+        });
+        known.tracks.insert(
+            point.id,
+            Track {
+                seen: Some(last),
+                tight,
+            },
+        );
+        let carries =
+            matches!(&point.kind, PointKind::Terminal(terminal) if terminal.role == Role::Power);
+        for year in
+            (1..years).filter(|year| carries && (place + usize::try_from(*year).unwrap()) % 9 == 0)
+        {
+            let since = day(365 * (year - 1));
+            let tight = Some(Tight {
+                since,
+                set: true,
+                held: None,
+            });
+            known.ended.push((
+                point.id,
+                Ended {
+                    tight,
+                    moved: Some(day(365 * year)),
+                },
+            ));
+        }
+    }
+    for week in 0..years * 26 {
+        let km = format!("{}", 20_000 + week * 211);
+        known.odometer.push(OdometerNote {
+            on: day(week * 14),
+            reading: Stated::parse_pair(&format!("{km} km")).unwrap(),
+            restart: None,
+        });
+    }
+    (rig, book, known)
+}
+
+fn main() {
+    if let Some(path) = std::env::args().nth(1) {
+        let lives = lives(&path);
+        println!(
+            "fit {} {:.3} ms",
+            lives.len(),
+            middle(21, || assert!(fit(&lives, &Prior::FLAT).is_ok()))
+        );
+        let found = fit(&lives, &Prior::FLAT).unwrap();
+        println!(
+            "fit {:.12} {:.12} {:.9}",
+            found.law.shape(),
+            found.law.scale(),
+            found.log_likelihood
+        );
+        println!(
+            "npmle {} {:.3} ms",
+            lives.len(),
+            middle(3, || drop(npmle(&lives)))
+        );
+    }
+    for (many, points, years) in [(20, 300, 2), (20, 300, 10), (20, 1000, 10)] {
+        let rigs: Vec<_> = (0..many).map(|n| rig(n, points, years)).collect();
+        let list = middle(11, || {
+            let all: Vec<_> = rigs
+                .iter()
+                .map(|(id, book, known)| (*id, due(book, known, None)))
+                .collect();
+            let items = all
+                .iter()
+                .flat_map(|(id, due)| due.iter().map(move |due| (*id, due)));
+            assert!(!notices(items, 0).is_empty());
+        });
+        println!("due and notices of {many} rigs, {points} points, {years} years: {list:.3} ms");
+        let (_, book, known) = &rigs[0];
+        let first = learned(book, known);
+        let one = middle(5, || drop(learned(book, known)));
+        let ended = known.ended.len();
+        println!(
+            "learned of one rig, {ended} ended lives, due {:?}: {one:.2} ms",
+            first.first.map(|f| f.0)
+        );
+    }
+}
