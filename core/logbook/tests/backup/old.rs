@@ -41,13 +41,13 @@ const FROZEN: [(u32, u64, &str, &str); 2] = [
         1,
         112,
         "bd8c7a3cadfe1897866413b3c2a41cca456680d93fff4b30be6da824a03c123b",
-        "83e3771ab40d7d5b5cdce8842bb91195178b4f71325548225761144ca95b4532",
+        "e5252e32494a97056e9e4eb190cf26527f86f39a1b67b7690d408e01ecd59ad0",
     ),
     (
         2,
         113,
         "cfa98c02d666bdf03ee443991bb0a3c1b6d30332a30231b2aeab6d592e796c6f",
-        "4ea68a77fe69723e4c4d1f0067e42f389fc733e624171ca25f11643cbd81a738",
+        "a64c8c0e59ed15ac32fe1bc359630c54ce02b706de6f3db2358dabec45f7b3f5",
     ),
 ];
 
