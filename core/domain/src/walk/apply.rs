@@ -1,11 +1,11 @@
 //! Folds entries into the state of a walk. Never refuses, and holds no rules.
 
 use super::{
-    Act, Away, BayStage, BayWork, Entry, Exception, Following, FoundRecord, Phase, PointRecord,
-    Setting, Shown, WalkState,
+    Act, Away, BayStage, BayWork, Entry, Exception, FoundRecord, Phase, PointRecord, Setting,
+    Shown, WalkState,
 };
 use crate::ids::{ActId, BayId, PointId};
-use crate::isolation::{IDLE_LIMIT, KnownLive, Lapse, Proof, Read};
+use crate::isolation::{KnownLive, Lapse, Proof, Read};
 use crate::rig::{Book, SourceKind, SupplyKind};
 use crate::supply::Reading;
 
@@ -61,18 +61,7 @@ impl WalkState {
                 self.apply_bay(entry, book);
             }
             Act::Close { bay, .. } => self.work(*bay).stage = BayStage::Closed,
-            Act::Follow(route) => {
-                self.plan = Some(Following {
-                    spent: route.spent,
-                    route: route.clone(),
-                    is_followed: true,
-                });
-            }
-            Act::LeavePlan => {
-                if let Some(plan) = &mut self.plan {
-                    plan.is_followed = false;
-                }
-            }
+            Act::Follow(_) | Act::LeavePlan => self.apply_plan(&entry.act),
             Act::SetTool { tool, at } => {
                 self.setting = Some(Setting {
                     tool: *tool,
@@ -116,29 +105,6 @@ impl WalkState {
             | Act::Strike { .. }
             | Act::FromBackup { .. }
             | Act::Recovered(_) => {}
-        }
-    }
-
-    /// Counts the time that an act at the bays took since the one before; what isolation, proofs and
-    /// stops take is not of the minutes at hand.
-    fn spend(&mut self, entry: &Entry) {
-        let at_bays = matches!(
-            entry.act,
-            Act::Open { .. }
-                | Act::Close { .. }
-                | Act::SetTool { .. }
-                | Act::Found { .. }
-                | Act::Correct { .. }
-                | Act::Look { .. }
-                | Act::Damage { .. }
-                | Act::Left { .. }
-                | Act::Photo { .. }
-        );
-        let passed = entry.at.boot.seconds_since(&self.last.boot);
-        let passed = passed.filter(|passed| at_bays && *passed <= IDLE_LIMIT);
-        if let (Some(plan), Some(passed)) = (&mut self.plan, passed) {
-            let passed = u32::try_from(passed).unwrap_or(u32::MAX);
-            plan.spent = plan.spent.saturating_add(passed);
         }
     }
 

@@ -1,7 +1,8 @@
 //! A plan that a walk follows: bays in order, with the points gone through in each.
 
-use super::{PointRecord, Scope, WalkState};
+use super::{Act, Entry, PointRecord, Scope, WalkState};
 use crate::ids::{BayId, PointId};
+use crate::isolation::IDLE_LIMIT;
 use crate::rig::Book;
 
 /// A bay of a route.
@@ -72,5 +73,43 @@ impl WalkState {
                 .all(|point| done(point.id))
         };
         self.scope == Scope::Whole && (self.route().is_none() || all())
+    }
+
+    /// Takes a plan that is followed or left into the state.
+    pub(super) fn apply_plan(&mut self, act: &Act) {
+        match (act, &mut self.plan) {
+            (Act::Follow(route), plan) => {
+                *plan = Some(Following {
+                    spent: route.spent,
+                    route: route.clone(),
+                    is_followed: true,
+                });
+            }
+            (Act::LeavePlan, Some(plan)) => plan.is_followed = false,
+            _ => {}
+        }
+    }
+
+    /// Counts the time that an act at the bays took since the one before; what isolation, proofs and
+    /// stops take is not of the minutes at hand.
+    pub(super) fn spend(&mut self, entry: &Entry) {
+        let at_bays = matches!(
+            entry.act,
+            Act::Open { .. }
+                | Act::Close { .. }
+                | Act::SetTool { .. }
+                | Act::Found { .. }
+                | Act::Correct { .. }
+                | Act::Look { .. }
+                | Act::Damage { .. }
+                | Act::Left { .. }
+                | Act::Photo { .. }
+        );
+        let passed = entry.at.boot.seconds_since(&self.last.boot);
+        let passed = passed.filter(|passed| at_bays && *passed <= IDLE_LIMIT);
+        if let (Some(plan), Some(passed)) = (&mut self.plan, passed) {
+            let passed = u32::try_from(passed).unwrap_or(u32::MAX);
+            plan.spent = plan.spent.saturating_add(passed);
+        }
     }
 }
