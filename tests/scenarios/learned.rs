@@ -1,5 +1,10 @@
 //! What a rig's own past tells, and that it only ever brings the due day nearer.
 
+#![expect(
+    clippy::unwrap_used,
+    reason = "a test that can't go on stops with the reason"
+)]
+
 use baywalk_domain::due::{Asked, DueReason, Known, due, learned};
 use baywalk_domain::ids::{ActId, PointId};
 use baywalk_domain::loosening::{Ended, Tight, Track};

@@ -80,11 +80,7 @@ impl WalkState {
             } => {
                 self.photos.push((*about, digest.clone(), caption.clone()));
             }
-            Act::PowerUp => {
-                self.phase = Phase::PoweringUp;
-                self.readings_before = self.readings.len();
-                self.service = None;
-            }
+            Act::PowerUp => self.power_up(),
             Act::Measure(reading) => self.apply_reading(reading, &entry.shown),
             Act::Pause => self.paused = true,
             Act::Resume => {
@@ -106,6 +102,12 @@ impl WalkState {
             | Act::FromBackup { .. }
             | Act::Recovered(_) => {}
         }
+    }
+
+    fn power_up(&mut self) {
+        self.phase = Phase::PoweringUp;
+        self.readings_before = self.readings.len();
+        self.service = None;
     }
 
     /// Takes what the clocks told at an entry, which holds even where the act was struck.

@@ -5,17 +5,16 @@ use crate::rehearsal::{
     AC_BAY, BANK, CLAMP, DRIVER, LINE, NEUTRAL, SHORE, SMELL, SWITCH, book, id, torque, volts,
     wired_book,
 };
-use baywalk_domain::due::{
-    Anchor, Asked, DueReason, EventKind, Limit, Reach, Rule, RuleChange, Usage, YearDay,
-};
+use crate::timing::timing;
+use baywalk_domain::due::DueReason;
 use baywalk_domain::finding::{About, Decision, FindingKind, FollowUp, Raised};
 use baywalk_domain::ids::{
-    ActId, BayId, DeviceId, FindingId, PointId, RigId, RuleId, SourceId, ToolId, WalkId,
+    ActId, BayId, DeviceId, FindingId, PointId, RigId, SourceId, ToolId, WalkId,
 };
 use baywalk_domain::isolation::{Lapse, Meter, MeterCategory};
 use baywalk_domain::moment::{Boot, Moment};
 use baywalk_domain::rig::{
-    BayPhoto, Book, BookChange, Check, Conductor, FasteningKind, Pin, Priority, SupplyKind,
+    BayPhoto, Book, BookChange, Check, Conductor, Pin, Priority, SupplyKind,
 };
 use baywalk_domain::service::{
     Ask, AskSeen, Caution, Conductor as ServiceConductor, Fault, FaultSeen, Pair, ServiceSeen,
@@ -25,7 +24,7 @@ use baywalk_domain::supply::{
     Judged, LimitBasis, Measured, Reading, ReadingStep, SafeAct, Verdict,
 };
 use baywalk_domain::torque::{Action, BasisKind};
-use baywalk_domain::units::{DistanceUnit, HourUnit, Stated};
+use baywalk_domain::units::{DistanceUnit, Stated};
 use baywalk_domain::walk::{
     Act, AdviceShown, Angle, AsFound, AsLeft, Away, Counted, Damage, DueShown, Ending, Entry,
     Flags, Mark, Movement, ReadyAnswer, ReadyItem, Recovery, Route, RouteStop, Scope, Seen, Shown,
@@ -42,10 +41,10 @@ fn bay() -> BayId {
 fn driver() -> ToolId {
     ToolId::new(id(DRIVER))
 }
-fn day(text: &str) -> NaiveDate {
+pub(crate) fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()
 }
-fn miles(text: &str) -> Stated<DistanceUnit> {
+pub(crate) fn miles(text: &str) -> Stated<DistanceUnit> {
     Stated::parse(text, DistanceUnit::Miles).unwrap()
 }
 fn raised(kind: FindingKind, about: About) -> Vec<Raised> {
@@ -103,7 +102,7 @@ pub(crate) fn expected() -> Vec<(u32, Entry)> {
         .chain(origins());
     let first = first.map(|(act, shown)| (1, act, shown));
     let mut entries: Vec<(u32, Entry)> = (1..)
-        .zip(first.chain(later()))
+        .zip(first.chain(later()).chain(timing()))
         .map(|(n, (version, act, shown))| (version, entry(n, act, shown)))
         .collect();
     for (_, entry) in &mut entries {
@@ -337,16 +336,6 @@ fn later() -> Vec<(u32, Act, Shown)> {
         plain(3, Act::Book(BookChange::Whole(Box::new(pinned_book())))),
         plain(1, followed()),
         plain(1, Act::LeavePlan),
-        plain(1, rule()),
-        plain(1, usage()),
-        plain(
-            1,
-            Act::PutOff {
-                asked: Asked::Rule(RuleId::new(id(901))),
-                until: day("2027-05-01"),
-                why: "the hall is locked until May".to_owned(),
-            },
-        ),
     ]
 }
 
@@ -370,38 +359,6 @@ fn pinned_book() -> Book {
     }
     book.bay_photos.push(bay_photo());
     book
-}
-
-fn rule() -> Act {
-    Act::Rule(RuleChange::Set(Rule {
-        id: RuleId::new(id(901)),
-        reach: Reach::Kind(FasteningKind::BatteryPost),
-        limits: vec![
-            Limit::Months(6),
-            Limit::Distance(miles("3000")),
-            Limit::Hours(Stated::parse("100", HourUnit::Hours).unwrap()),
-            Limit::Season {
-                anchor: Anchor::FirstTrip,
-                on: YearDay::new(2, 29).unwrap(),
-            },
-            Limit::After {
-                event: EventKind::RoughRoad,
-                days: 3,
-                distance: Some(miles("40")),
-            },
-            Limit::Chance(5),
-        ],
-        word: "stands by the sea".to_owned(),
-    }))
-}
-
-fn usage() -> Act {
-    Act::Usage(Usage::Event {
-        event: EventKind::CircuitWork,
-        reach: Reach::Bay(bay()),
-        distance: None,
-        note: "outlet by the door replaced".to_owned(),
-    })
 }
 
 fn measured() -> Act {

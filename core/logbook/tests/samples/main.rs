@@ -9,6 +9,7 @@
 mod expected;
 #[path = "../../../domain/tests/rehearsal/mod.rs"]
 mod rehearsal;
+mod timing;
 
 use baywalk_domain::walk::Entry;
 use baywalk_logbook::ledger::{EntryFault, KINDS, Numbered, current, read};
