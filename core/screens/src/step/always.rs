@@ -74,7 +74,7 @@ pub(super) fn subject(here: &Here<'_>) -> About {
 }
 
 /// The point that the card is about, where it is about one.
-fn about(here: &Here<'_>) -> Option<PointId> {
+pub(super) fn about(here: &Here<'_>) -> Option<PointId> {
     match here.next() {
         Next::Point(point) | Next::Left(point) => Some(point),
         _ => None,

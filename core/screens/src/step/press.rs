@@ -1,7 +1,8 @@
 //! A key pressed on a card that is shown: taken once, and only where the card still stands.
 
-use super::{card, press_as};
+use super::{always, card, press_as};
 use crate::card::Card;
+use crate::here::Here;
 use crate::{Core, Problem, Told};
 use baywalk_domain::ids::{ActId, RigId};
 use serde::Serialize;
@@ -61,17 +62,8 @@ pub fn press_card(core: &mut Core, rig: RigId, press: &Press) -> Result<Pressed,
     if let Some(told) = core.told_before(act)? {
         return pressed(core, rig, How::Before, Some(told));
     }
-    let shown = standing(core, rig)?;
-    let stands = shown.as_ref().is_some_and(|card| {
-        (card.seq, card.point.as_deref()) == (press.seq, press.point.as_deref())
-    });
-    if !stands {
-        let (how, told) = (How::Passed, None);
-        return Ok(Pressed {
-            how,
-            told,
-            card: shown,
-        });
+    if !stands(core, rig, press)? {
+        return pressed(core, rig, How::Passed, None);
     }
     let told = press_as(core, rig, act, (&press.key, &press.typed))?;
     pressed(core, rig, How::Recorded, Some(told))
@@ -80,6 +72,15 @@ pub fn press_card(core: &mut Core, rig: RigId, press: &Press) -> Result<Pressed,
 fn pressed(core: &Core, rig: RigId, how: How, told: Option<Told>) -> Result<Pressed, Problem> {
     let card = standing(core, rig)?;
     Ok(Pressed { how, told, card })
+}
+
+/// Whether the card that was pressed still stands: no entry came since, and its point is the next.
+fn stands(core: &Core, rig: RigId, press: &Press) -> Result<bool, Problem> {
+    if core.logbook.digest().seq != press.seq || core.logbook.shared_walk(rig)?.is_none() {
+        return Ok(false);
+    }
+    let point = always::about(&Here::read(core, rig)?).map(|point| point.to_string());
+    Ok(point == press.point)
 }
 
 /// The card that stands now, where a walk is open.
