@@ -36,9 +36,12 @@ fn planned(book: &Book, minutes: u32) -> (RigTask, Plan) {
 }
 
 fn bays(book: &Book, (task, plan): &(RigTask, Plan)) -> Vec<String> {
-    let stops = plan.stops.iter().map(|stop| task.bays[stop.bay]);
+    let stops = plan
+        .stops
+        .iter()
+        .map(|stop| task.bays.get(stop.bay).unwrap());
     stops
-        .map(|bay| book.bay(bay).unwrap().name.clone())
+        .map(|bay| book.bay(*bay).unwrap().name.clone())
         .collect()
 }
 
