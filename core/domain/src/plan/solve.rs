@@ -8,7 +8,8 @@ use super::task::Task;
 use super::tour::MOST_EXACT;
 use crate::coded::coded;
 
-/// The cells of tables that a search may fill. Ours, not measured yet; meant to end within 50 ms.
+/// The cells of tables that a search may fill. Ours, meant to end within 50 ms; tasks of 15 bays and
+/// 200 points end in some 6 ms before it is reached, and its own time was not measured.
 pub const STEPS: u64 = 60_000_000;
 
 coded! {
