@@ -40,7 +40,7 @@ const FROZEN: [(u32, u64, &str, &str); 1] = [(
     1,
     112,
     "bd8c7a3cadfe1897866413b3c2a41cca456680d93fff4b30be6da824a03c123b",
-    "83e3771ab40d7d5b5cdce8842bb91195178b4f71325548225761144ca95b4532",
+    "e5252e32494a97056e9e4eb190cf26527f86f39a1b67b7690d408e01ecd59ad0",
 )];
 
 #[test]
