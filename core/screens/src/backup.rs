@@ -54,7 +54,7 @@ pub fn begin(core: &Core) -> Result<Job, Problem> {
 /// Writes what was taken into one file and reads it back.
 ///
 /// # Errors
-/// [`Problem`] as [`write`](fn@write).
+/// [`Problem`] as [`write()`].
 pub fn carry_out(
     words: &Words,
     job: Job,
