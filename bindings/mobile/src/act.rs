@@ -1,6 +1,6 @@
 //! Acts: a walk is started, a key of a card is pressed.
 
-use crate::view::{self, PressedView, Room};
+use crate::view::{self, PressedView, Room, WeighedView};
 use crate::{Baywalk, Fault};
 use baywalk_screens::Told;
 use baywalk_screens::start::{self, FirstWalk};
@@ -34,6 +34,23 @@ impl Baywalk {
     /// [`Fault`] where there is no such rig or the logbook can't be read.
     pub fn first_walk(&self, rig: &str) -> Result<Option<FirstWalk>, Fault> {
         self.with_rig(rig, |core, rig| start::first(core, rig))
+    }
+
+    /// What a key of the card that stands would bring with what is typed so far; nothing is recorded.
+    /// The scale of the neutral is drawn over a width.
+    ///
+    /// # Errors
+    /// [`Fault`] where no walk is open or the logbook can't be read.
+    pub fn weigh(
+        &self,
+        rig: &str,
+        key: &str,
+        typed: Vec<String>,
+        width: f64,
+    ) -> Result<WeighedView, Fault> {
+        self.with_rig(rig, |core, rig| {
+            view::weigh(core, rig, (key, &typed), width)
+        })
     }
 
     /// Takes a key that was pressed on a card, once; gives what became of it and the card that stands

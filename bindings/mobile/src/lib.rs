@@ -23,6 +23,7 @@ pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};
 pub use view::{
     BayView, CardView, Glyph, PinView, PointRow, PressedView, ResultView, RigView, Room, ShownPair,
+    WeighedView,
 };
 
 uniffi::setup_scaffolding!();

@@ -392,3 +392,18 @@ fn a_plan_is_followed_made_anew_at_the_close_of_a_bay_left_and_rejoined() {
     assert_eq!(told.kind, "follow");
     assert_ne!(phone.card().card.tag.unwrap_or_default(), nose);
 }
+
+#[test]
+fn a_reading_is_judged_while_it_is_typed_and_nothing_is_recorded() {
+    let phone = phone();
+    let card = phone.until("read").card;
+    let weigh = |typed: &str| {
+        let typed = vec![typed.to_owned()];
+        phone.core.weigh(&phone.rig, "read", typed, WIDTH).unwrap()
+    };
+    let dead = weigh("0.2").sentences.join(" ");
+    let live = weigh("119").sentences.join(" ");
+    assert!(dead != live && !dead.is_empty(), "{dead} / {live}");
+    assert!(weigh("").sentences.is_empty() && weigh(".").sentences.is_empty());
+    assert_eq!(phone.card().card.seq, card.seq);
+}

@@ -95,7 +95,7 @@ impl Core {
         }
     }
 
-    fn sentences(&self, rig: RigId, entry: &Entry) -> Vec<String> {
+    pub(crate) fn sentences(&self, rig: RigId, entry: &Entry) -> Vec<String> {
         let words = &self.words;
         let book = self.logbook.shared_book(rig).ok();
         let mut told = Vec::new();

@@ -92,6 +92,16 @@ impl Logbook {
         })
     }
 
+    /// What an act would become, were it recorded now: the entry as it would be decided, with all that
+    /// would be shown of it. Nothing is written.
+    ///
+    /// # Errors
+    /// [`ActFault`] with why it would not be taken.
+    pub fn foresee(&self, rig: RigId, act: Act) -> Result<Entry, ActFault> {
+        let id = ActId::new(self.clock.new_id());
+        self.decide(&Call { id, rig, act }, &self.clock.now())
+    }
+
     /// Reads for an act; a reading that fails leaves the connection in doubt as a writing does: it
     /// may hold a lock that it could not give back.
     fn doubting<T>(

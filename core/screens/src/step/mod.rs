@@ -13,11 +13,13 @@ mod prove;
 mod ready;
 mod source;
 mod tool;
+mod weigh;
 
 use crate::card::{Card, Line};
 use crate::here::Here;
 use crate::{Core, Problem, Told, book, photo, plan};
 pub use press::{How, Press, Pressed, press_card};
+pub use weigh::{Weighed, weigh};
 
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::walk::{Act, Next};
@@ -76,10 +78,7 @@ fn press_as(
         }
         _ => {}
     }
-    let act = match always::act(&here, key, typed)? {
-        Some(act) => act,
-        None => answer(&here, key, &Typed { here: &here, typed })?,
-    };
+    let act = act(&here, key, typed)?;
     let closes = matches!(act, Act::Close { .. });
     // What is looked at is let go first: the act would copy it to change it.
     drop(here);
@@ -88,6 +87,14 @@ fn press_as(
         told.sentences.extend(plan::again(core, rig)?);
     }
     Ok(told)
+}
+
+/// The act that a key of the card that stands becomes, with what was typed for it.
+fn act(here: &Here<'_>, key: &str, typed: &[String]) -> Result<Act, Problem> {
+    match always::act(here, key, typed)? {
+        Some(act) => Ok(act),
+        None => answer(here, key, &Typed { here, typed }),
+    }
 }
 
 fn draw(here: &Here<'_>) -> Result<Card, Problem> {

@@ -32,6 +32,7 @@ fun AskScreen(state: CardState, asking: Asking, send: (CardEvent) -> Unit) {
         },
         keysFromTop = true,
     ) {
+        Weighed(state)
         Words(state.view.card.title, Type.Title)
         Words(asking.key.word, Type.Strong)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)

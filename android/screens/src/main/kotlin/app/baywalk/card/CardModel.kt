@@ -3,10 +3,12 @@ package app.baywalk.card
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
+import app.baywalk.design.margin
 import app.baywalk.mobile.CardView
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Fault
 import app.baywalk.mobile.Room
+import app.baywalk.mobile.WeighedView
 import app.baywalk.screens.Ask
 import app.baywalk.screens.Key
 import app.baywalk.screens.Press
@@ -54,8 +56,24 @@ class CardModel(
     }
 
     private fun typed(text: String): CardState {
-        val asking = state.asking ?: return state.copy(typed = text, refused = "")
-        return state.copy(asking = asking.copy(typed = text), refused = "")
+        val asking = state.asking?.copy(typed = text)
+        val typed = if (asking == null) state.copy(typed = text, refused = "") else state.copy(asking = asking, refused = "")
+        return typed.copy(weighed = weighed(typed))
+    }
+
+    /** What the reading that is typed would bring; a reading is judged before it is entered. */
+    private fun weighed(typed: CardState): WeighedView? {
+        val (asking, pad) = typed.asking to typed.padKey
+        val (key, answers) = when {
+            asking != null -> asking.key.takeIf { asking.ask is Ask.Number } to asking.answers + asking.typed
+            else -> pad to listOf(typed.typed)
+        }
+        if (key == null || answers.last().isEmpty()) return null
+        return try {
+            core.weigh(rig, key.code, answers, room.width - 2 * margin.value)
+        } catch (_: Fault) {
+            null
+        }
     }
 
     private fun pressed(key: Key) {

@@ -55,6 +55,7 @@ private fun StandingCard(state: CardState, send: (CardEvent) -> Unit, onBack: ()
     ) {
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
+        Weighed(state)
         CardBody(state)
         if (!LocalTall.current) Said(card)
     }

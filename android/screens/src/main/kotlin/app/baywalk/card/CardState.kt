@@ -1,6 +1,7 @@
 package app.baywalk.card
 
 import app.baywalk.mobile.CardView
+import app.baywalk.mobile.WeighedView
 import app.baywalk.screens.Ask
 import app.baywalk.screens.Key
 
@@ -17,6 +18,8 @@ data class CardState(
     val more: Boolean = false,
     /** What is typed on the card's own number pad. */
     val typed: String = "",
+    /** What the reading that is typed would bring. */
+    val weighed: WeighedView? = null,
 )
 
 /** A key that asks for something, and what has been answered so far. */

@@ -9,9 +9,11 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
+import app.baywalk.design.Answer
 import app.baywalk.design.Hand
 import app.baywalk.design.Key
 import app.baywalk.design.LocalHand
+import app.baywalk.design.Painted
 import app.baywalk.design.Type
 import app.baywalk.design.Weight
 import app.baywalk.design.Words
@@ -39,6 +41,14 @@ fun PadKeys(state: CardState, key: CardKey, send: (CardEvent) -> Unit) {
         Key(other.word, { send(CardEvent.Press(other)) }, Modifier.fillMaxWidth(), other.note)
     }
     Key(key.word, { send(CardEvent.Press(key)) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
+}
+
+/** The judgement of the reading as it is typed, with the place of the neutral where both lines are read. */
+@Composable
+fun Weighed(state: CardState) {
+    val weighed = state.weighed ?: return
+    Answer(weighed.sentences, refused = weighed.refused)
+    weighed.drift?.let { Painted(it) }
 }
 
 /** A pad for a number of a unit, workable with gloves: no key is less than 56 by 76 dp. */
