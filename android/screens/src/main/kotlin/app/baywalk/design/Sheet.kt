@@ -31,6 +31,9 @@ val margin = 16.dp
 /** Whether there is room for what is said directly above the keys; else it stands among the content. */
 val LocalTall = compositionLocalOf { true }
 
+/** Under this height the keys stand beside the content. */
+private val low = 480.dp
+
 /** The widest that a column of keys and text grows; on a tablet the rest stays free at its sides. */
 private val widest = 560.dp
 
@@ -52,14 +55,14 @@ fun Sheet(
         val tall = maxHeight / LocalDensity.current.fontScale > 700.dp
         CompositionLocalProvider(LocalTall provides tall) {
             val scroll = scrollOf(place)
-            Laid(maxWidth, maxHeight, head, { KeyColumn(it, keysFromTop, keys) }) { Content(it, scroll, content) }
+            Laid(maxWidth, maxHeight, head, { KeyColumn(it, keysFromTop, if (maxHeight < low) 2.dp to 6.dp else 8.dp to margin, keys) }) { Content(it, scroll, content) }
         }
     }
 }
 
 @Composable
 private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Composable (Modifier) -> Unit, content: @Composable (Modifier) -> Unit) {
-    if (height < 480.dp && width > height) {
+    if (height < low && width > height) {
         Row(Modifier.fillMaxSize()) {
             Column(Modifier.weight(1f)) {
                 head()
@@ -76,11 +79,12 @@ private fun Laid(width: Dp, height: Dp, head: @Composable () -> Unit, keys: @Com
     }
 }
 
-/** The keys, the last of them under the thumb. */
+/** The keys, the last of them under the thumb, with some room above and below them. */
 @Composable
-private fun KeyColumn(modifier: Modifier, fromTop: Boolean, keys: @Composable ColumnScope.() -> Unit) {
+private fun KeyColumn(modifier: Modifier, fromTop: Boolean, room: Pair<Dp, Dp>, keys: @Composable ColumnScope.() -> Unit) {
+    val (above, below) = room
     Column(
-        modifier.verticalScroll(rememberScrollState(), reverseScrolling = !fromTop).padding(margin, 8.dp, margin, margin),
+        modifier.verticalScroll(rememberScrollState(), reverseScrolling = !fromTop).padding(horizontal = margin).padding(top = above, bottom = below),
         Arrangement.spacedBy(12.dp, Alignment.Bottom),
         content = keys,
     )
