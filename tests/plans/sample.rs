@@ -2,7 +2,6 @@
 //! transfer switch and the distribution panel.
 #![expect(
     clippy::unwrap_used,
-    clippy::indexing_slicing,
     reason = "a test that can't go on stops with the reason"
 )]
 
