@@ -45,7 +45,7 @@ fn a_day_is_told_on_that_day_in_every_zone() {
                     before = Some(at);
                 }
                 // Of a time that comes twice it is the first.
-                let earlier = at.clone() - Duration::hours(1);
+                let earlier = at - Duration::hours(1);
                 assert!(earlier.naive_local() != local, "{zone} {local}");
             }
         }
