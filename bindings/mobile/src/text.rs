@@ -4,7 +4,7 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 65] = [
+const SHELL: [&str; 73] = [
     "told-recorded",
     "shell-photo",
     "shell-pins",
@@ -28,6 +28,14 @@ const SHELL: [&str; 65] = [
     "set-up-device-new",
     "set-up-terminal",
     "set-up-look-new",
+    "shell-when",
+    "shell-plan",
+    "shell-plan-minutes",
+    "shell-plan-make",
+    "shell-plan-follow",
+    "shell-plan-leave",
+    "shell-plan-anew",
+    "shell-calendar",
     "shell-closed",
     "shell-back",
     "shell-back-to-card",

@@ -1,10 +1,27 @@
 //! What tells when to look again: notes between walks, rules, putting off.
 
 use crate::{Baywalk, Fault, Field};
+use baywalk_screens::when::{self, WhenScreen};
 use baywalk_screens::{Told, due, rule, usage};
 
 #[uniffi::export]
 impl Baywalk {
+    /// When next, all in one.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn when_next(&self, rig: &str) -> Result<WhenScreen, Fault> {
+        self.with_rig(rig, |core, rig| when::when(core, rig))
+    }
+
+    /// Takes a key of when next, with what was typed for what it asks, in order.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such key, something typed can't be read, or the rules refuse it.
+    pub fn when_press(&self, rig: &str, key: &str, typed: Vec<String>) -> Result<Told, Fault> {
+        self.with_rig(rig, |core, rig| when::press(core, rig, key, &typed))
+    }
+
     /// Notes the odometer, as `41234 mi`.
     ///
     /// # Errors

@@ -407,3 +407,36 @@ fn a_reading_is_judged_while_it_is_typed_and_nothing_is_recorded() {
     assert!(weigh("").sentences.is_empty() && weigh(".").sentences.is_empty());
     assert_eq!(phone.card().card.seq, card.seq);
 }
+
+#[test]
+fn when_next_is_noted_ruled_and_put_off_by_its_keys() {
+    let phone = phone();
+    let (core, rig) = (&phone.core, &phone.rig);
+    let press = |key: &str, typed: &[&str]| {
+        let typed = typed.iter().map(|text| (*text).to_owned()).collect();
+        core.when_press(rig, key, typed)
+    };
+    press("odometer", &["41234 mi"]).unwrap();
+    assert!(press("odometer", &["forty"]).is_err());
+    press("rule", &["months", "6"]).unwrap();
+    press("event", &["hard_impact", "a curb"]).unwrap();
+    let screen = core.when_next(rig).unwrap();
+    assert_eq!(screen.rules.rules.len(), 1);
+    let put_off = screen
+        .keys
+        .iter()
+        .find(|key| key.code == "put_off 1")
+        .unwrap();
+    let Some(Ask::Choice { options, .. }) = put_off.asks.first() else {
+        panic!("no days to put off to");
+    };
+    let until = options.first().unwrap().code.clone();
+    assert!(
+        press("put_off 1", &[&until, ""]).is_err(),
+        "without a reason"
+    );
+    press("put_off 1", &[&until, "away until then"]).unwrap();
+    press("drop_rule 1", &[]).unwrap();
+    assert!(core.when_next(rig).unwrap().rules.rules.is_empty());
+    assert!(press("no such key", &[]).is_err());
+}

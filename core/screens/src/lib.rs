@@ -36,6 +36,7 @@ mod told;
 pub mod torque;
 pub mod usage;
 pub mod verify;
+pub mod when;
 
 pub use named::{GradeCount, Named};
 pub use problem::{Problem, ProblemKind};

@@ -66,3 +66,24 @@ timing-calendar = Terminations of { $rig }
 timing-event = { $rig }: look at the terminations
 timing-event-note = { $items } Take power away and prove it gone first. The maker's label and your local code come before every figure; live parts are for a qualified person.
 timing-calendar-hint = Phones put an app that is not used for months to sleep and drop its reminders. Put the dates into your own calendar too, by the rig's calendar file.
+
+## The keys of when next
+
+timing-key-odometer = Note the odometer
+timing-key-hours = Note the hour meter
+timing-key-trip = Note a trip
+timing-key-event = Something happened
+timing-key-rule = A rule of my own
+timing-key-put-off = Put off
+timing-key-drop = Drop this rule
+timing-ask-odometer = What does the odometer show, with its unit, such as 41234 mi?
+timing-ask-hours = What does the hour meter show, such as 812 h?
+timing-ask-trip = How far was it, with its unit, such as 320 mi?
+timing-ask-event = What happened?
+timing-ask-note = What was it, in your words?
+timing-ask-limit = What is it counted in?
+timing-limit-months = Months
+timing-limit-distance = Distance
+timing-limit-hours = Engine hours
+timing-ask-figure = How much, such as 6 for months, 3000 mi, or 100 h?
+timing-ask-until = Until when?

@@ -66,3 +66,24 @@ timing-calendar = Terminales de { $rig }
 timing-event = { $rig }: revisar los terminales
 timing-event-note = { $items } Primero quite la energía y compruebe que no está. La etiqueta del fabricante y el código local van antes que toda cifra; las partes vivas son para una persona cualificada.
 timing-calendar-hint = Los teléfonos duermen una aplicación que no se usa en meses y pierden sus avisos. Ponga las fechas también en su propio calendario, con el archivo de calendario del vehículo.
+
+## Las teclas de cuándo sigue
+
+timing-key-odometer = Anotar el odómetro
+timing-key-hours = Anotar el horómetro
+timing-key-trip = Anotar un viaje
+timing-key-event = Pasó algo
+timing-key-rule = Una regla propia
+timing-key-put-off = Aplazar
+timing-key-drop = Quitar esta regla
+timing-ask-odometer = ¿Qué marca el odómetro, con su unidad, como 41234 mi?
+timing-ask-hours = ¿Qué marca el horómetro, como 812 h?
+timing-ask-trip = ¿Qué distancia fue, con su unidad, como 320 mi?
+timing-ask-event = ¿Qué pasó?
+timing-ask-note = ¿Qué fue, en sus palabras?
+timing-ask-limit = ¿En qué se cuenta?
+timing-limit-months = Meses
+timing-limit-distance = Distancia
+timing-limit-hours = Horas de motor
+timing-ask-figure = ¿Cuánto, como 6 para meses, 3000 mi o 100 h?
+timing-ask-until = ¿Hasta cuándo?

@@ -29,6 +29,8 @@ class Desk(private val folder: File, private val core: Baywalk) : Phone {
 
     override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
 
+    override fun shareCalendar(rig: String, ics: String) = File(folder, "walks.ics").writeText(ics)
+
     override fun handOver(backup: String) = Unit
 
     override fun pickBackup(picked: (String) -> Unit) = picked(chosen() ?: return)

@@ -31,10 +31,13 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
 
     override fun backupPath(): String = File(folders.outgoing, "backup-${STAMP.format(LocalDateTime.now())}.zip").path
 
-    override fun shareReport(rig: String, html: String) {
-        val report = "walk-${STAMP.format(LocalDateTime.now())}.html"
-        File(folders.outgoing, report).writeText(html)
-        activity.startActivity(Asking.share(activity, report))
+    override fun shareReport(rig: String, html: String) = share("walk-${STAMP.format(LocalDateTime.now())}.html", html)
+
+    override fun shareCalendar(rig: String, ics: String) = share("walks-${STAMP.format(LocalDateTime.now())}.ics", ics)
+
+    private fun share(name: String, text: String) {
+        File(folders.outgoing, name).writeText(text)
+        activity.startActivity(Asking.share(activity, name))
     }
 
     override fun handOver(backup: String) = activity.startActivity(Asking.share(activity, File(backup).name))

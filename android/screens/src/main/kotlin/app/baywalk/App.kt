@@ -31,6 +31,8 @@ import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Room
 import app.baywalk.pins.PinsModel
 import app.baywalk.pins.PinsView
+import app.baywalk.plan.PlanModel
+import app.baywalk.plan.PlanView
 import app.baywalk.result.ResultState
 import app.baywalk.result.ResultScreen
 import app.baywalk.rig.RigModel
@@ -47,6 +49,8 @@ import app.baywalk.setup.FillingModel
 import app.baywalk.setup.FillingView
 import app.baywalk.setup.SetUpModel
 import app.baywalk.setup.SetUpView
+import app.baywalk.timing.WhenModel
+import app.baywalk.timing.WhenView
 import app.baywalk.torque.TorqueModel
 import app.baywalk.torque.TorqueView
 import kotlinx.coroutines.delay
@@ -62,6 +66,8 @@ sealed interface Place {
     data class Torque(val back: Place) : Place
     data class Pins(val rig: String, val code: String) : Place
     data class SetUp(val rig: String) : Place
+    data class Plan(val rig: String) : Place
+    data class WhenNext(val rig: String) : Place
     data class Adding(val rig: String, val piece: Piece, val bay: String, val back: Place) : Place
     data class Facts(val rig: String, val code: String, val back: Place) : Place
 }
@@ -77,6 +83,8 @@ fun Place.back(): Place? = when (this) {
     is Place.Torque -> back
     is Place.Pins -> Place.Bay(rig, code)
     is Place.SetUp -> Place.Rig(rig)
+    is Place.Plan -> Place.Rig(rig)
+    is Place.WhenNext -> Place.Rig(rig)
     is Place.Adding -> back
     is Place.Facts -> back
 }
@@ -94,6 +102,9 @@ interface Phone {
 
     /** Shares the report of a rig. */
     fun shareReport(rig: String, html: String)
+
+    /** Hands on the calendar file of a rig. */
+    fun shareCalendar(rig: String, ics: String)
 
     /** Hands a backup that was written on to where its owner keeps it. */
     fun handOver(backup: String)
@@ -165,7 +176,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             RigsView(model.state, model::send)
         }
         is Place.Rig -> {
-            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) })
+            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) })
             val model = remember(place, width) { RigModel(core, place.id, width, paths) }
             RigViewScreen(model.state, model::send, back)
         }
@@ -191,6 +202,14 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
         is Place.SetUp -> {
             val model = remember(place) { SetUpModel(core, place.rig, { go(Place.Adding(place.rig, Piece.BAY, "", place)) }, { go(Place.Facts(place.rig, it, place)) }) }
             SetUpView(model.state, model::send, back)
+        }
+        is Place.Plan -> {
+            val model = remember(place) { PlanModel(core, place.rig) { go(Place.Walk(place.rig)) } }
+            PlanView(model.state, model::send, back)
+        }
+        is Place.WhenNext -> {
+            val model = remember(place) { WhenModel(core, place.rig) { ics -> phone.shareCalendar(place.rig, ics) } }
+            WhenView(model.state, model::send, back)
         }
         is Place.Adding -> {
             val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }

@@ -11,6 +11,7 @@ class StillPhone(private val backup: String) : Phone {
     override fun keep(key: String, value: String) { choices[key] = value }
     override fun backupPath(): String = backup
     override fun shareReport(rig: String, html: String) = Unit
+    override fun shareCalendar(rig: String, ics: String) = Unit
     override fun handOver(backup: String) { handedOver += backup }
     override fun pickBackup(picked: (String) -> Unit) = picked(backup)
     override fun photo(rig: String, place: String, entered: (List<String>) -> Unit) = Unit

@@ -13,6 +13,8 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.compositionLocalOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.graphics.BlendMode
+import androidx.compose.ui.graphics.ColorFilter
 import androidx.compose.ui.graphics.ImageBitmap
 import androidx.compose.ui.input.pointer.pointerInput
 import androidx.compose.ui.layout.ContentScale
@@ -35,6 +37,8 @@ private const val TALLEST = 1.2f
 fun PinnedPhoto(path: String?, words: String, pins: List<PinView>, onPlace: ((Int, Int) -> Unit)? = null) {
     val read = LocalPhotos.current
     val image = remember(path) { path?.let(read) } ?: return Words(words, Type.Body)
+    // By night a photo is as dim and as red as what stands around it.
+    val dimmed = if (tokens.night) ColorFilter.tint(tokens.ink, BlendMode.Modulate) else null
     BoxWithConstraints(Modifier.fillMaxWidth()) {
         val share = image.height.toFloat() / image.width
         val (width, height) = if (share <= TALLEST) maxWidth to maxWidth * share else maxWidth * (TALLEST / share) to maxWidth * TALLEST
@@ -42,7 +46,7 @@ fun PinnedPhoto(path: String?, words: String, pins: List<PinView>, onPlace: ((In
             detectTapGestures { at -> onPlace(part(at.x, size.width), part(at.y, size.height)) }
         }
         Box(Modifier.width(width).height(height).border(2.dp, tokens.ink).then(pressed).semantics { contentDescription = words }) {
-            Image(image, null, Modifier.width(width).height(height), contentScale = ContentScale.FillBounds)
+            Image(image, null, Modifier.width(width).height(height), contentScale = ContentScale.FillBounds, colorFilter = dimmed)
             pins.forEach { pin ->
                 val (x, y) = width * (pin.pin.across.toInt() / PARTS) to height * (pin.pin.down.toInt() / PARTS)
                 Painted(pin.glyph, Modifier.offset(x - (pin.glyph.width / 2).dp, y - (pin.glyph.height / 2).dp))

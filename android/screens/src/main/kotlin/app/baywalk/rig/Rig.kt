@@ -45,6 +45,8 @@ sealed interface RigEvent {
     data object SecondLook : RigEvent
     data object FirstWalk : RigEvent
     data object SetUp : RigEvent
+    data object Plan : RigEvent
+    data object WhenNext : RigEvent
     data class Bay(val code: String) : RigEvent
     data object Result : RigEvent
     data object Safe : RigEvent
@@ -52,7 +54,7 @@ sealed interface RigEvent {
 }
 
 /** Where the home of a rig leads. */
-class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit)
+class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit, val onPlan: () -> Unit, val onWhen: () -> Unit)
 
 class RigModel(private val core: Baywalk, private val rig: String, width: Double, private val paths: RigPaths) {
     var state by mutableStateOf(RigState(core.rig(rig, width), core.firstWalk(rig)))
@@ -64,6 +66,8 @@ class RigModel(private val core: Baywalk, private val rig: String, width: Double
             RigEvent.SecondLook -> walk(secondLook = true)
             RigEvent.FirstWalk -> walk(bays = state.first?.bays.orEmpty())
             RigEvent.SetUp -> paths.onSetUp()
+            RigEvent.Plan -> paths.onPlan()
+            RigEvent.WhenNext -> paths.onWhen()
             is RigEvent.Bay -> paths.onBay(event.code)
             RigEvent.Result -> paths.onResult()
             RigEvent.Safe -> paths.onSafe()
@@ -102,9 +106,13 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
         Words(screen.due.words, Type.Strong)
         Words(screen.due.secondLook?.words.orEmpty(), Type.Body)
         Words(screen.due.backup.orEmpty(), Type.Body)
+        KeyRow {
+            Key(say("shell-when"), { send(RigEvent.WhenNext) }, Modifier.weight(1f), inset = 4.dp)
+            Key(say("shell-plan"), { send(RigEvent.Plan) }, Modifier.weight(1f), inset = 4.dp)
+            Key(say("shell-set-up"), { send(RigEvent.SetUp) }, Modifier.weight(1f), inset = 4.dp)
+        }
         Hairline()
         screen.bays.forEach { bay -> BayRow(bay) { send(RigEvent.Bay(bay.code)) } }
-        Key(say("shell-set-up"), { send(RigEvent.SetUp) }, Modifier.fillMaxWidth())
     }
 }
 

@@ -113,6 +113,7 @@ fun AddingView(state: AddingState, send: (AddingEvent) -> Unit, isPoint: Boolean
                 Key(say("shell-pins-done"), onBack, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
             }
         },
+        keysFromTop = ask != null,
     ) {
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         Cautions(state.form?.cautions.orEmpty())

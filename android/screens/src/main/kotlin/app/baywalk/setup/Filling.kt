@@ -78,6 +78,7 @@ fun FillingView(state: FillingState, send: (FillingEvent) -> Unit, onBack: () ->
                 Key(if (state.sure) say("shell-retire-sure") else say("shell-retire"), { send(FillingEvent.Retire) }, Modifier.fillMaxWidth())
             }
         },
+        keysFromTop = open != null,
     ) {
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         Words(state.facts.note, Type.Note)
