@@ -12,7 +12,7 @@ import org.junit.Test
 
 /** What is planned and when it is due, by the screens, over the real core. */
 class TimingTest {
-    @Test fun aPlanIsMadeFollowedAndLeft() = Scene().use { scene ->
+    @Test fun aPlanIsMadeFollowedAndLeft(): Unit = Scene().use { scene ->
         var walked = 0
         PlanModel(scene.core, scene.rig) { walked++ }.apply {
             send(PlanEvent.Type("10"))
@@ -34,7 +34,7 @@ class TimingTest {
         }
     }
 
-    @Test fun whatIsDueIsNotedRuledPutOffAndHandedOn() = Scene().use { scene ->
+    @Test fun whatIsDueIsNotedRuledPutOffAndHandedOn(): Unit = Scene().use { scene ->
         var calendar = ""
         val model = WhenModel(scene.core, scene.rig) { calendar = it }
         val press = { code: String -> model.send(WhenEvent.Press(model.state.screen.keys.first { it.code == code })) }
