@@ -33,7 +33,9 @@ class Desk(private val folder: File, private val core: Baywalk) : Phone {
 
     override fun handOver(backup: String) = Unit
 
-    override fun pickBackup(picked: (String) -> Unit) = picked(chosen() ?: return)
+    override fun pickBackup(picked: (String) -> Unit) {
+        chosen()?.let(picked)
+    }
 
     override fun photo(rig: String, place: String, entered: (List<String>) -> Unit) {
         val path = chosen() ?: return
