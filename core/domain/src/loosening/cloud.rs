@@ -1,9 +1,6 @@
 //! What is believed of a law after lives were counted: many laws, each with its weight.
 
-use super::fit::start;
-use super::likelihood::Logged;
-use super::refusal::exists;
-use super::search::{Cohort, Posterior};
+use super::fit::{Highest, highest};
 use super::{Law, Life, NoFit, Prior};
 
 /// Laws with weights that sum to one.
@@ -46,24 +43,12 @@ impl Cloud {
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     pub fn exact(lives: &[Life], prior: &Prior) -> Result<Self, NoFit> {
-        exists(lives, prior)?;
-        let posterior = Posterior {
-            cohorts: vec![Cohort {
-                row: vec![1.0],
-                lives: lives.iter().filter_map(Logged::new).collect(),
-            }],
-            beliefs: vec![prior.shape, prior.scale],
-        };
-        let peak = posterior.peak(vec![0.0, start(lives, prior)])?;
-        let covariance = peak.curvature.inverse();
-        let [a, b] = peak.at[..] else {
-            return Err(NoFit::NoEnd);
-        };
-        let spread = (
-            covariance.at(0, 0),
-            covariance.at(1, 0),
-            covariance.at(1, 1),
-        );
+        let Highest {
+            posterior,
+            at: (a, b),
+            spread,
+            ..
+        } = highest(lives, prior)?;
         let top = posterior.value(&[a, b]);
         Self::over(EXACT, (a, b), spread, |a, b| {
             (posterior.value(&[a, b]) - top).exp()

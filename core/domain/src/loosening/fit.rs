@@ -52,6 +52,28 @@ impl Fit {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn fit(lives: &[Life], prior: &Prior) -> Result<Fit, NoFit> {
+    let highest = highest(lives, prior)?;
+    let ((shape, scale), (first, both, second)) = (highest.at, highest.spread);
+    Ok(Fit {
+        law: Law::new(shape.exp(), scale.exp()).ok_or(NoFit::NoEnd)?,
+        log_likelihood: highest.log_likelihood,
+        variances: (first, second),
+        covariance: both,
+    })
+}
+
+/// The posterior of one law, its highest point and how wide it is there.
+pub(super) struct Highest {
+    pub(super) posterior: Posterior,
+    /// ln k and ln λ.
+    pub(super) at: (f64, f64),
+    /// The variance of ln k, the covariance, the variance of ln λ.
+    pub(super) spread: (f64, f64, f64),
+    log_likelihood: f64,
+}
+
+/// Finds the highest point of the posterior of one law.
+pub(super) fn highest(lives: &[Life], prior: &Prior) -> Result<Highest, NoFit> {
     exists(lives, prior)?;
     let posterior = Posterior {
         cohorts: vec![Cohort {
@@ -65,11 +87,15 @@ pub fn fit(lives: &[Life], prior: &Prior) -> Result<Fit, NoFit> {
     let [shape, scale] = peak.at[..] else {
         return Err(NoFit::NoEnd);
     };
-    Ok(Fit {
-        law: Law::new(shape.exp(), scale.exp()).ok_or(NoFit::NoEnd)?,
+    Ok(Highest {
+        posterior,
+        at: (shape, scale),
+        spread: (
+            covariance.at(0, 0),
+            covariance.at(1, 0),
+            covariance.at(1, 1),
+        ),
         log_likelihood: peak.log_likelihood,
-        variances: (covariance.at(0, 0), covariance.at(1, 1)),
-        covariance: covariance.at(1, 0),
     })
 }
 

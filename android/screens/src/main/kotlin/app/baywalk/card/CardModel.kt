@@ -92,13 +92,8 @@ class CardModel(
     }
 
     private fun answered(text: String) {
-        val asking = state.asking ?: return
-        val answers = asking.answers + text
-        if (answers.size < asking.key.asks.size) {
-            state = state.copy(asking = asking.copy(answers = answers, typed = ""), refused = "")
-        } else {
-            record(asking.key, answers)
-        }
+        val asking = state.asking?.answered(text) ?: return
+        if (asking.isWhole) record(asking.key, asking.answers) else state = state.copy(asking = asking, refused = "")
     }
 
     private fun record(key: Key, typed: List<String>) {
@@ -108,8 +103,7 @@ class CardModel(
             val view = pressed.view ?: return onEnd()
             show(view, pressed.told?.sentences.orEmpty().filter { it != noted })
         } catch (fault: Fault) {
-            val asking = state.asking?.copy(answers = emptyList(), typed = "")
-            state = state.copy(refused = sentenceOf(fault), told = emptyList(), asking = asking)
+            state = state.copy(refused = sentenceOf(fault), told = emptyList(), asking = state.asking?.anew())
         }
     }
 

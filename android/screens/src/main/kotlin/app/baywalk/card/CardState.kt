@@ -25,6 +25,15 @@ data class CardState(
 /** A key that asks for something, and what has been answered so far. */
 data class Asking(val key: Key, val answers: List<String> = emptyList(), val typed: String = "") {
     val ask: Ask get() = key.asks[answers.size]
+
+    /** Whether all that the key asks has been answered. */
+    val isWhole: Boolean get() = answers.size == key.asks.size
+
+    /** The same with an answer to the question at hand. */
+    fun answered(text: String): Asking = copy(answers = answers + text, typed = "")
+
+    /** The same question from the first on. */
+    fun anew(): Asking = copy(answers = emptyList(), typed = "")
 }
 
 /** What a person does on the card screen. */

@@ -51,13 +51,8 @@ class WhenModel(private val core: Baywalk, private val rig: String, private val 
     }
 
     private fun answered(text: String) {
-        val asking = state.asking ?: return
-        val answers = asking.answers + text
-        if (answers.size < asking.key.asks.size) {
-            state = state.copy(asking = asking.copy(answers = answers, typed = ""), refused = "")
-        } else {
-            take(asking.key, answers)
-        }
+        val asking = state.asking?.answered(text) ?: return
+        if (asking.isWhole) take(asking.key, asking.answers) else state = state.copy(asking = asking, refused = "")
     }
 
     private fun take(key: WhenKey, answers: List<String>) {
@@ -65,7 +60,7 @@ class WhenModel(private val core: Baywalk, private val rig: String, private val 
             val told = core.whenPress(rig, key.code, answers)
             WhenState(core.whenNext(rig), told = told.sentences)
         } catch (fault: Fault) {
-            state.copy(asking = state.asking?.copy(answers = emptyList(), typed = ""), refused = sentenceOf(fault))
+            state.copy(asking = state.asking?.anew(), refused = sentenceOf(fault))
         }
     }
 }
