@@ -4,7 +4,7 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 73] = [
+const SHELL: [&str; 81] = [
     "told-recorded",
     "shell-photo",
     "shell-pins",
@@ -36,6 +36,14 @@ const SHELL: [&str; 73] = [
     "shell-plan-leave",
     "shell-plan-anew",
     "shell-calendar",
+    "shell-language",
+    "shell-language-phone",
+    "shell-language-en",
+    "shell-language-es",
+    "shell-awake",
+    "shell-awake-note",
+    "shell-cloud",
+    "shell-cloud-note",
     "shell-closed",
     "shell-back",
     "shell-back-to-card",

@@ -8,10 +8,12 @@ import androidx.compose.ui.window.Window
 import androidx.compose.ui.window.application
 import androidx.compose.ui.window.rememberWindowState
 import app.baywalk.App
+import app.baywalk.Offer
 import app.baywalk.Phone
 import app.baywalk.card.sentenceOf
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Fault
+import app.baywalk.safe.LANGUAGE
 import java.awt.FileDialog
 import java.awt.Frame
 import java.io.File
@@ -54,12 +56,18 @@ class Desk(private val folder: File, private val core: Baywalk) : Phone {
         null
     }
 
+    override val offers: List<Offer> = emptyList()
+
     private fun chosen(): String? = FileDialog(null as Frame?).apply { isVisible = true }.files.firstOrNull()?.path
 }
 
+/** The language that was chosen, else that of this computer. */
+private fun locales(folder: File): List<String> =
+    listOfNotNull(File(folder, "$LANGUAGE.txt").takeIf { it.exists() }?.readText()?.ifEmpty { null }, Locale.getDefault().toLanguageTag())
+
 fun main(args: Array<String>) {
     val folder = File(args.firstOrNull() ?: "baywalk-desk").apply { mkdirs() }
-    val core = Baywalk.open(File(folder, "store").path, listOf(Locale.getDefault().toLanguageTag()))
+    val core = Baywalk.open(File(folder, "store").path, locales(folder))
     if (core.rigs().rigs.isEmpty()) core.startFrom("sample-motorhome", "Wren")
     application {
         val size = rememberWindowState(size = DpSize(376.dp, 820.dp))

@@ -7,10 +7,12 @@ import android.net.Uri
 import androidx.compose.ui.graphics.ImageBitmap
 import androidx.compose.ui.graphics.asImageBitmap
 import app.baywalk.handover.Asking
+import app.baywalk.handover.CloudCopy
 import app.baywalk.handover.Copying
 import app.baywalk.handover.Folders
 import app.baywalk.handover.HandoverProvider
 import app.baywalk.mobile.Baywalk
+import app.baywalk.rest.Asleep
 import java.io.File
 import java.io.IOException
 import java.time.LocalDateTime
@@ -18,8 +20,9 @@ import java.time.format.DateTimeFormatter
 
 /** What the screens ask of the phone. Nothing here is kept in memory alone: the process may die behind a camera. */
 class AndroidPhone(private val activity: Activity, private val core: Baywalk) : Phone {
-    private val choices = activity.getSharedPreferences("choices", Activity.MODE_PRIVATE)
+    private val choices = choicesOf(activity)
     private val folders = Folders(activity)
+    private val cloud = CloudCopy(activity)
     private var waiting: ((List<String>) -> Unit)? = null
     private var waitingBackup: ((String) -> Unit)? = null
 
@@ -40,7 +43,21 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
         activity.startActivity(Asking.share(activity, name))
     }
 
-    override fun handOver(backup: String) = activity.startActivity(Asking.share(activity, File(backup).name))
+    override fun handOver(backup: String) {
+        // Where the copy for the system's own backup can't be written, the backup itself is handed on all the same.
+        try { cloud.keep(File(backup)) } catch (_: IOException) { }
+        activity.startActivity(Asking.share(activity, File(backup).name))
+    }
+
+    override val offers: List<Offer>
+        get() {
+            val asleep = Asleep(activity)
+            val awake = Offer("shell-awake", "shell-awake-note", false) { activity.startActivity(asleep.page()) }
+            return listOfNotNull(
+                awake.takeIf { asleep.possible() },
+                Offer("shell-cloud", "shell-cloud-note", cloud.allowed) { cloud.allowed = !cloud.allowed },
+            )
+        }
 
     override fun pickBackup(picked: (String) -> Unit) {
         waitingBackup = picked

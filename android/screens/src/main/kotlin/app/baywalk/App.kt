@@ -117,7 +117,13 @@ interface Phone {
 
     /** Reads a photo from its file; nothing where it can't be read. */
     fun picture(path: String): ImageBitmap?
+
+    /** What can be allowed on this phone alone. */
+    val offers: List<Offer>
 }
+
+/** Something that can be allowed on a phone: the keys of its word and of what it means, and whether it is allowed. */
+class Offer(val word: String, val note: String, val allowed: Boolean, val press: () -> Unit)
 
 /** The whole app. It comes back to where it was: a walk that is open is shown by its card. */
 @Composable

@@ -9,6 +9,7 @@ import app.baywalk.pins.PinsEvent
 import app.baywalk.pins.PinsModel
 import app.baywalk.rigs.RigsEvent
 import app.baywalk.rigs.RigsModel
+import app.baywalk.safe.LANGUAGE
 import app.baywalk.safe.SafeEvent
 import app.baywalk.safe.SafeModel
 import app.baywalk.screens.Piece
@@ -85,6 +86,11 @@ class SetUpTest {
         val backup = scene.folder.resolve("backup.zip").path
         val phone = StillPhone(backup)
         val safe = SafeModel(scene.core, phone, Look.Day, Hand.Right, {}, {})
+        safe.send(SafeEvent.Speaks("es"))
+        assertEquals("es", phone.kept(LANGUAGE))
+        safe.send(SafeEvent.Take(safe.state.offers.single()))
+        assertEquals(listOf("offer"), phone.handedOver)
+        phone.handedOver.clear()
         safe.send(SafeEvent.Passphrase("gravel road"))
         safe.send(SafeEvent.BackUp)
         assertEquals(safe.state.refused, listOf(backup), phone.handedOver)

@@ -15,5 +15,6 @@ class StillPhone(private val backup: String) : Phone {
     override fun handOver(backup: String) { handedOver += backup }
     override fun pickBackup(picked: (String) -> Unit) = picked(backup)
     override fun photo(rig: String, place: String, entered: (List<String>) -> Unit) = Unit
+    override val offers = listOf(Offer("shell-cloud", "shell-cloud-note", true) { handedOver += "offer" })
     override fun picture(path: String): ImageBitmap? = null
 }

@@ -7,6 +7,7 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
+import app.baywalk.Offer
 import app.baywalk.Phone
 import app.baywalk.card.Field
 import app.baywalk.card.sentenceOf
@@ -36,7 +37,16 @@ data class SafeState(
     val passphrase: String = "",
     /** A backup that was picked; what a restore of it would do is told beside. */
     val picked: String? = null,
+    /** The language that was chosen, by its code; empty for that of the phone. */
+    val language: String = "",
+    val offers: List<Offer> = emptyList(),
 )
+
+/** The languages that can be chosen: that of the phone, or one by its code. */
+private val languages = listOf("", "en", "es")
+
+/** Under which name the chosen language is kept. */
+const val LANGUAGE = "language"
 
 sealed interface SafeEvent {
     data object BackUp : SafeEvent
@@ -44,6 +54,8 @@ sealed interface SafeEvent {
     data object Pick : SafeEvent
     data object Restore : SafeEvent
     data class Passphrase(val text: String) : SafeEvent
+    data class Speaks(val language: String) : SafeEvent
+    data class Take(val offer: Offer) : SafeEvent
     data class Looks(val look: Look) : SafeEvent
     data class Holds(val hand: Hand) : SafeEvent
 }
@@ -61,7 +73,7 @@ class SafeModel(
     private val onLook: (Look) -> Unit,
     private val onHand: (Hand) -> Unit,
 ) {
-    var state by mutableStateOf(SafeState(look, hand))
+    var state by mutableStateOf(SafeState(look, hand, language = phone.kept(LANGUAGE).orEmpty(), offers = phone.offers))
         private set
 
     fun send(event: SafeEvent) {
@@ -70,6 +82,14 @@ class SafeModel(
             SafeEvent.Verify -> tell { core.verify().words }
             SafeEvent.Pick -> phone.pickBackup { path -> tell(path) { core.restorePlan(path, state.passphrase, Whole).words } }
             SafeEvent.Restore -> tell { core.restore(state.picked.orEmpty(), state.passphrase, Whole).words }
+            is SafeEvent.Speaks -> {
+                phone.keep(LANGUAGE, event.language)
+                state = state.copy(language = event.language)
+            }
+            is SafeEvent.Take -> {
+                event.offer.press()
+                state = state.copy(offers = phone.offers)
+            }
             is SafeEvent.Passphrase -> state = state.copy(passphrase = event.text, refused = "")
             is SafeEvent.Looks -> {
                 state = state.copy(look = event.look)
@@ -125,6 +145,16 @@ fun SafeView(state: SafeState, send: (SafeEvent) -> Unit, onBack: () -> Unit) {
             Hand.entries.forEach { hand ->
                 Key(say("shell-hand-${hand.name.lowercase()}"), { send(SafeEvent.Holds(hand)) }, Modifier.weight(1f), weight = if (hand == state.hand) Weight.Chosen else Weight.Plain, inset = 4.dp)
             }
+        }
+        Words(say("shell-language"), Type.Heading)
+        KeyRow {
+            languages.forEach { language ->
+                val word = say("shell-language-${language.ifEmpty { "phone" }}")
+                Key(word, { send(SafeEvent.Speaks(language)) }, Modifier.weight(1f), weight = if (language == state.language) Weight.Chosen else Weight.Plain, inset = 4.dp)
+            }
+        }
+        state.offers.forEach { offer ->
+            Key(say(offer.word), { send(SafeEvent.Take(offer)) }, Modifier.fillMaxWidth(), say(offer.note), weight = if (offer.allowed) Weight.Chosen else Weight.Plain)
         }
     }
 }
