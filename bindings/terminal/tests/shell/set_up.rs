@@ -29,6 +29,17 @@ fn a_rig_is_set_up_from_nothing_by_answers() {
             .ok(&["rig", "facts", "A2"])
             .contains("torque: not noted")
     );
+    shell.ok(&[
+        "rig",
+        "here",
+        "device",
+        "inverter",
+        "",
+        "split_phase+dc",
+        "2",
+        "--bay",
+        "A",
+    ]);
     let files = shell.path("files");
     shell.ok(&["rig", "write", files.to_str().unwrap()]);
     let toml = std::fs::read_dir(&files)
@@ -40,8 +51,8 @@ fn a_rig_is_set_up_from_nothing_by_answers() {
     let toml = std::fs::read_to_string(toml.unwrap()).unwrap();
     assert_eq!(
         toml.matches("system = \"dc\"").count(),
-        2,
-        "two groups to be proved dead"
+        3,
+        "two groups of the panel and one of the inverter to be proved dead"
     );
 }
 

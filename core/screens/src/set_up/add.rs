@@ -4,7 +4,7 @@ use super::{Fields, Piece, ask, code, field};
 use crate::{Core, Problem, Told, book};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::ids::RigId;
-use baywalk_domain::rig::{Book, Code, FasteningKind, LookKind};
+use baywalk_domain::rig::{Book, Code, FasteningKind, LookKind, SetSystem};
 use serde::Serialize;
 
 /// What was added.
@@ -91,10 +91,7 @@ fn of_device(
     let count = answer(3).parse().ok();
     let count = count.filter(|count| (1..=ask::MOST_SETS).contains(count));
     let count = count.ok_or_else(|| not_offered(core, answer(3)))?;
-    let system = answer(2);
-    // Names are numbers, as the groups are counted; what feeds them is left open on purpose.
-    let set = |number| format!("{{ name = \"{number}\", system = \"{system}\" }}");
-    let sets: Vec<String> = (1..=count).map(set).collect();
+    let sets = sets(answer(2), count);
     let name = match answer(1) {
         "" => kind_word::<baywalk_domain::rig::DeviceKind>(core, answer(0)),
         name => name.to_owned(),
@@ -106,6 +103,18 @@ fn of_device(
         field("sets", format!("[{}]", sets.join(", "))),
     ];
     Ok(("device", code::device(known, &bay), fields))
+}
+
+/// The sets of a device as its file has them. Names are numbers, as the groups are counted, and `dc` for
+/// the one beside AC; what feeds them is left open on purpose.
+fn sets(system: &str, count: u8) -> Vec<String> {
+    let set = |name: &str, system: &str| format!("{{ name = \"{name}\", system = \"{system}\" }}");
+    let (own, dc) = match system.strip_suffix(ask::AND_DC) {
+        Some(ac) => (ac, Some(set("dc", SetSystem::Dc.code()))),
+        None => (system, None),
+    };
+    let counted = (1..=count).map(|number| set(&number.to_string(), own));
+    counted.chain(dc).collect()
 }
 
 fn of_point(

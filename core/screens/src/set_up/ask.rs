@@ -44,7 +44,7 @@ pub fn form(core: &Core, rig: RigId, piece: Piece, bay: &str) -> Result<SetUpFor
         Piece::Device => vec![
             choice::<DeviceKind>(core, "set-up-device"),
             text(core, "set-up-name"),
-            choice::<SetSystem>(core, "set-up-system"),
+            systems(core),
             sets(core),
         ],
         Piece::Terminal => vec![
@@ -98,6 +98,23 @@ pub(super) fn along(core: &Core) -> Ask {
     Ask::Choice {
         question: core.words.say("set-up-along"),
         options: ALONG.iter().map(named).collect(),
+    }
+}
+
+/// What stands behind the AC system of a device that DC comes to as well.
+pub(super) const AND_DC: &str = "+dc";
+
+/// The systems of a device's conductors, and AC with DC beside it, as at a converter.
+fn systems(core: &Core) -> Ask {
+    let words = &core.words;
+    let one = SetSystem::ALL.iter().map(|one| Named::of(words, *one));
+    let both = [SetSystem::SplitPhase, SetSystem::SinglePhase].map(|ac| Named {
+        code: format!("{}{AND_DC}", ac.code()),
+        word: words.fill("set-up-and-dc", &[("system", words.code(ac).into())]),
+    });
+    Ask::Choice {
+        question: words.say("set-up-system"),
+        options: one.chain(both).collect(),
     }
 }
 

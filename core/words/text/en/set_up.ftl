@@ -20,7 +20,7 @@ set-up-rear-half = Rear half
 set-up-tail = At the tail
 set-up-device = What kind of device is it?
 set-up-system = What are its conductors?
-set-up-sets = How many cables or groups of conductors come in and go out?
+set-up-sets = How many groups of these conductors come in and go out?
 set-up-set-count =
     { $count ->
         [one] One
@@ -56,3 +56,4 @@ set-up-first-walk = First walk: { $bays }. Look, tug, photograph the labels; fig
 set-up-have = Have
 set-up-have-not = Have not
 set-up-not-sure = Not sure
+set-up-and-dc = { $system }, and DC beside it

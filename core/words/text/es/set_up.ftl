@@ -20,7 +20,7 @@ set-up-rear-half = Mitad trasera
 set-up-tail = En la cola
 set-up-device = ¿Qué clase de aparato es?
 set-up-system = ¿Qué conductores tiene?
-set-up-sets = ¿Cuántos cables o grupos de conductores llegan y salen?
+set-up-sets = ¿Cuántos grupos de estos conductores llegan y salen?
 set-up-set-count =
     { $count ->
         [one] Uno
@@ -56,3 +56,4 @@ set-up-first-walk = Primer recorrido: { $bays }. Mirar, tirar, fotografiar las e
 set-up-have = La hay
 set-up-have-not = No la hay
 set-up-not-sure = No es seguro
+set-up-and-dc = { $system }, y además CC
