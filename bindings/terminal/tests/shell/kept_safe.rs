@@ -38,7 +38,7 @@ fn a_walk_reminds_of_a_backup_until_one_is_made() {
         "{told}"
     );
     assert!(!shell.ok(&["due"]).contains("ackup"));
-    shell.ok(&["note", "43000 mi"]);
+    shell.ok(&["note", "odometer", "43000 mi"]);
     assert!(
         shell
             .ok(&["due"])
@@ -54,7 +54,7 @@ fn a_backup_is_restored_only_over_what_may_be_replaced() {
     let to = shell.path("part.zip");
     let head = shell.head();
     shell.ok(&["backup", text(&to)]);
-    shell.ok(&["note", "43000 mi"]);
+    shell.ok(&["note", "odometer", "43000 mi"]);
     let look = shell.ok(&["restore", text(&to), "--look"]);
     assert!(look.contains("one entry here is not in it"), "{look}");
     let refused = shell.fails(&["restore", text(&to)], 3);

@@ -26,7 +26,7 @@ fn two_processes_take_turns_and_lose_no_act() {
                 begun.elapsed() < PATIENCE,
                 "{noted} of {EACH} after {held} refusals"
             );
-            let output = shell.run(&["note", "60000 mi"]);
+            let output = shell.run(&["note", "odometer", "60000 mi"]);
             match output.status.code() {
                 Some(0) => noted += 1,
                 Some(HELD) => {
@@ -60,9 +60,9 @@ fn who_comes_second_to_an_open_walk_is_told_who_has_it() {
     // It has the logbook once it shows its first line.
     let mut shown = BufReader::new(first.stdout.take().unwrap());
     assert!(shown.read_line(&mut String::new()).unwrap() > 0);
-    let said = shell.fails(&["note", "60000 mi"], HELD);
+    let said = shell.fails(&["note", "odometer", "60000 mi"], HELD);
     assert!(said.contains(&first.id().to_string()), "{said}");
     first.kill().unwrap();
     first.wait().unwrap();
-    shell.ok(&["note", "60000 mi"]);
+    shell.ok(&["note", "odometer", "60000 mi"]);
 }
