@@ -2,7 +2,7 @@
 
 use crate::script::{TestClock, open, rig, whole_walk};
 use baywalk_logbook::Logbook;
-use baywalk_logbook::store::{Damage, Newer, StoreFault};
+use baywalk_logbook::store::{Damage, Newer, StoreFault, VERSION};
 use rusqlite::Connection;
 use std::path::Path;
 use tempfile::tempdir;
@@ -28,9 +28,15 @@ fn sql(folder: &Path, sql: &str) {
 fn a_newer_store_is_refused_and_left_byte_for_byte() {
     let folder = tempdir().unwrap();
     whole_walk().play(&mut open(folder.path()));
-    sql(folder.path(), "PRAGMA user_version = 3");
+    sql(
+        folder.path(),
+        &format!("PRAGMA user_version = {}", VERSION + 1),
+    );
     let before = bytes(folder.path());
-    let newer = StoreFault::TooNew(Newer::Store { found: 3, known: 2 });
+    let newer = StoreFault::TooNew(Newer::Store {
+        found: VERSION + 1,
+        known: VERSION,
+    });
     assert_eq!(refused(folder.path()), newer);
     assert!(bytes(folder.path()) == before);
 }
@@ -47,7 +53,10 @@ fn a_newer_store_whose_version_stands_in_its_log_alone_is_left_too() {
     }
     let before = bytes(copy.path());
     assert!(!before[1].is_empty());
-    let newer = StoreFault::TooNew(Newer::Store { found: 7, known: 2 });
+    let newer = StoreFault::TooNew(Newer::Store {
+        found: 7,
+        known: VERSION,
+    });
     assert_eq!(refused(copy.path()), newer);
     assert!(bytes(copy.path()) == before);
 }
@@ -179,7 +188,7 @@ fn every_connection_is_set_up_for_power_cuts() {
     drop(open(folder.path()));
     let head = std::fs::read(folder.path().join("baywalk.db")).unwrap();
     assert_eq!(&head[68..72], b"bayw");
-    assert_eq!(&head[60..64], &[0, 0, 0, 2]);
+    assert_eq!(head[60..64], VERSION.to_be_bytes());
     assert_eq!(&head[18..20], &[2, 2], "write-ahead log");
     let mut logbook = open(folder.path());
     logbook.set_scratch("card", Some("F8")).unwrap();
