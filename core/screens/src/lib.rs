@@ -15,7 +15,6 @@ pub mod learned;
 pub mod lines;
 mod named;
 pub mod notice;
-
 pub mod photo;
 pub mod plan;
 pub mod practice;

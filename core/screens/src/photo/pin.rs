@@ -43,8 +43,7 @@ pub fn of_bay(
     bay: BayId,
 ) -> Option<BayPhotoScreen> {
     let newest = walk.and_then(|walk| newest(walk, bay));
-    let given = book.bay_photo(bay).cloned();
-    let shown = given.or_else(|| Some(BayPhoto::new(bay, newest.clone()?)))?;
+    let shown = shown(book, walk, bay)?;
     let pins: Vec<PinScreen> = book
         .points_of(bay)
         .iter()
@@ -85,7 +84,7 @@ pub fn show(core: &mut Core, rig: RigId, bay: &str) -> Result<Told, Problem> {
     let CodeOwner::Bay(bay_id) = owner else {
         return Err(none_such(core, bay));
     };
-    let walk = core.logbook.open_walk(rig)?;
+    let walk = core.logbook.shared_walk(rig)?;
     let newest = walk.and_then(|walk| newest(&walk, bay_id));
     let newest = newest.ok_or_else(|| no_photo(core, bay))?;
     put(core, rig, BayPhoto::new(bay_id, newest))
@@ -114,14 +113,9 @@ pub fn pin(
         let beside = || Problem::input(core.words.fill("photo-pin-beside", &args));
         Pin::new(id, across, down).ok_or_else(beside)
     });
-    let walk = core.logbook.open_walk(rig)?;
-    let newest = || walk.and_then(|walk| newest(&walk, bay));
-    let shown = match book.bay_photo(bay) {
-        Some(photo) => Some(photo.clone()),
-        None => newest().map(|photo| BayPhoto::new(bay, photo)),
-    };
+    let walk = core.logbook.shared_walk(rig)?;
     let code = || book.bay(bay).map_or("", |bay| bay.code.as_str());
-    let shown = shown.ok_or_else(|| no_photo(core, code()))?;
+    let shown = shown(&book, walk.as_deref(), bay).ok_or_else(|| no_photo(core, code()))?;
     put(core, rig, shown.with(id, pin.transpose()?))
 }
 
@@ -130,18 +124,25 @@ pub(super) fn adopt(core: &mut Core, rig: RigId, about: About) -> Result<(), Pro
     let About::Bay(bay) = about else {
         return Ok(());
     };
-    if core.logbook.shared_book(rig)?.bay_photo(bay).is_some() {
+    let book = core.logbook.shared_book(rig)?;
+    if book.bay_photo(bay).is_some() {
         return Ok(());
     }
-    let walk = core.logbook.open_walk(rig)?;
-    match walk.and_then(|walk| newest(&walk, bay)) {
-        Some(photo) => put(core, rig, BayPhoto::new(bay, photo)).map(drop),
+    let walk = core.logbook.shared_walk(rig)?;
+    match shown(&book, walk.as_deref(), bay) {
+        Some(photo) => put(core, rig, photo).map(drop),
         None => Ok(()),
     }
 }
 
 fn put(core: &mut Core, rig: RigId, photo: BayPhoto) -> Result<Told, Problem> {
     core.act(rig, Act::Book(BookChange::BayPhoto(Box::new(photo))))
+}
+
+/// The photo that a bay was given, else the newest of the open walk, with no pins yet.
+fn shown(book: &Book, walk: Option<&WalkState>, bay: BayId) -> Option<BayPhoto> {
+    let given = book.bay_photo(bay).cloned();
+    given.or_else(|| Some(BayPhoto::new(bay, newest(walk?, bay)?)))
 }
 
 /// The newest photo of a bay in a walk.
