@@ -24,7 +24,7 @@ let platform: [Target] = [
     .systemLibrary(name: "BaywalkScreensFFI", path: "Generated/BaywalkScreensFFI"),
     // The files of the app itself, only to be type-checked.
     .target(name: "AppCheck", dependencies: ["Kit", "Screens", "Live", "SwiftUI"], path: "App",
-            exclude: ["Info.plist", "Baywalk.entitlements", "PrivacyInfo.xcprivacy"]),
+            exclude: ["Info.plist", "Baywalk.entitlements", "PrivacyInfo.xcprivacy", "en.lproj", "es.lproj"]),
     .testTarget(name: "ScreensTests", dependencies: ["Bridge", "Kit", "Design", "Screens", "Live", "SwiftUI", "UIKit", "UserNotifications"]),
 ]
 let core: [Target.Dependency] = ["BaywalkMobileFFI", "BaywalkScreensFFI"]

@@ -13,12 +13,12 @@ final class Scene {
     let rig: String
     let phone = Remembered()
 
-    init(language: String = "en") throws {
+    init(language: String = "en", empty: Bool = false) throws {
         folder = FileManager.default.temporaryDirectory.appendingPathComponent("baywalk-\(UUID().uuidString)").path
         clock = try SteadyClock.begin()
         book = try Baywalk.openSteady(folder: folder, locales: [language], clock: clock)
         core = .live(book)
-        rig = try book.startFrom(layout: "sample-motorhome", name: "Wren")
+        rig = empty ? "" : try book.startFrom(layout: "sample-motorhome", name: "Wren")
     }
 
     /// The logbook opened anew, as after the process is gone.
