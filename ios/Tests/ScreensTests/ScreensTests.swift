@@ -8,6 +8,21 @@ import Testing
 
 /// The screens as they are built, seen and pressed through the double.
 @MainActor @Suite struct ScreensTests {
+    private let standing = "standing"
+
+    /// All that a card says stands on its screen: a caution that is not shown warns nobody.
+    private func isWhole(_ tree: Node, _ view: Bridge.CardView) {
+        let (card, text) = (view.card, Set(tree.all.filter { !$0.hidden }.map(\.text)))
+        let figure = card.figure.map { [$0.number, $0.unit, $0.metric, $0.basis] } ?? []
+        let said = [card.line.words, card.place, card.question] + card.lines + card.cautions + figure
+        for words in said where !words.isEmpty { #expect(text.contains(words), "\(words) is not in\n\(tree.drawn())") }
+        #expect(text.contains(card.title) || card.title == card.bay)
+        let keys = tree.keys.map(\.said)
+        for key in card.keys where !always.contains(key.code) {
+            #expect(keys.contains { $0.hasPrefix(key.word) }, "\(key.word) is not among \(keys)")
+        }
+    }
+
     /// Every screen in every state that a walk comes by, in a light, a size of text and a hand.
     private func eachScreen(_ scene: Scene, size: DynamicTypeSize, look: (Node, String) throws -> Void) throws {
         let app = scene.app()
@@ -30,7 +45,11 @@ import Testing
         for _ in 0..<2000 {
             guard case .card(let card) = app.shown else { break }
             let kind = [card.state.view.card.kind, card.state.view.card.keys.first?.code ?? "", card.state.view.card.figure?.frame ?? ""].joined(separator: " ")
-            if seen.insert(kind).inserted { try eachState(card) { try look(fingers.tree, "\(kind), \($0)") } }
+            if seen.insert(kind).inserted { try eachState(card) { state in
+                let tree = fingers.tree
+                if state == standing { isWhole(tree, card.state.view) }
+                try look(tree, "\(kind), \(state)")
+            } }
             try card.answerFirst()
         }
         #expect(seen.count > 12, "\(seen)")
@@ -40,7 +59,7 @@ import Testing
 
     /// The card itself, its further acts, and each question that one of its keys asks.
     private func eachState(_ card: CardModel, look: (String) throws -> Void) throws {
-        try look("standing")
+        try look(standing)
         card.send(.more)
         try look("more")
         card.send(.leave)
