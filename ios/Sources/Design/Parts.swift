@@ -159,7 +159,6 @@ public struct PressRow<Content: View>: View {
     public var body: some View {
         Button(action: press) { HStack(spacing: 12) { content }.frame(maxWidth: .infinity, minHeight: 56, alignment: .leading) }
             .buttonStyle(RowStyle())
-            .accessibilityElement(children: .combine)
     }
 }
 

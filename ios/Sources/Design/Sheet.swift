@@ -93,7 +93,7 @@ private struct Scrolling<Content: View>: View {
         let place = place
         return Binding(
             get: { MainActor.assumeIsolated { scrolled.kept(place) } },
-            set: { row in MainActor.assumeIsolated { if let row { scrolled.keep(place, row) } } }
+            set: { row in MainActor.assumeIsolated { scrolled.keep(place, row) } }
         )
     }
 }

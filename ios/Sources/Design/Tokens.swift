@@ -90,10 +90,10 @@ extension EnvironmentValues {
 
 /// Where it is kept at which row a screen was left, so that a person who comes back finds the same place.
 public struct Scrolled: Sendable {
-    public let kept: @MainActor @Sendable (String) -> Int
-    public let keep: @MainActor @Sendable (String, Int) -> Void
+    public let kept: @MainActor @Sendable (String) -> Int?
+    public let keep: @MainActor @Sendable (String, Int?) -> Void
 
-    public init(kept: @escaping @MainActor @Sendable (String) -> Int, keep: @escaping @MainActor @Sendable (String, Int) -> Void) {
+    public init(kept: @escaping @MainActor @Sendable (String) -> Int?, keep: @escaping @MainActor @Sendable (String, Int?) -> Void) {
         (self.kept, self.keep) = (kept, keep)
     }
 }

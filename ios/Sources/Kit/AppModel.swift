@@ -68,11 +68,16 @@ public final class AppModel {
         }
     }
 
-    /// At which row a screen was left. Where it can't be kept nothing is lost, so nobody is told.
-    public func scrolled(_ place: String) -> Int { Int((try? core.scrolled(place)) ?? 0) }
+    /// At which row a screen was left, none at its top. Where it can't be kept nothing is lost, so nobody is told.
+    public func scrolled(_ place: String) -> Int? {
+        guard let kept = try? core.scrolled(place), kept > 0 else { return nil }
+        return Int(kept) - 1
+    }
 
     /// Keeps at which row a screen is left.
-    public func keepScrolled(_ place: String, _ row: Int) { try? core.keepScrolled(place, UInt32(clamping: row)) }
+    public func keepScrolled(_ place: String, _ row: Int?) {
+        try? core.keepScrolled(place, row.map { UInt32(clamping: $0 + 1) } ?? 0)
+    }
 
     /// The card of a walk that is open, else the only rig, else the list.
     private func first() throws -> Place {

@@ -184,6 +184,8 @@ import Testing
         try scene.again()
         let fingers = Fingers(scene.app())
         #expect(fingers.tree.all.contains { $0.value == "3" }, "\(fingers.tree.drawn())")
+        fingers.app.keepScrolled("rig Wren", nil)
+        #expect(!fingers.tree.all.contains { $0.value == "3" }, "at its top")
         try scene.away()
     }
 
