@@ -65,7 +65,7 @@ impl Baywalk {
     /// [`Fault`] where none was walked or the logbook can't be read.
     pub fn report(&self, rig: &str) -> Result<String, Fault> {
         self.with_rig(rig, |core, rig| {
-            let walk = report::last_walk(core, rig)?;
+            let walk = paper::last_walk(core, rig)?;
             report::html(core, walk)
         })
     }

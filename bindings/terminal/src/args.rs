@@ -1,5 +1,6 @@
 //! The command line: names and values here, their help in the catalogue of words.
 
+mod paper;
 mod timing;
 
 use baywalk_words::Words;
@@ -40,7 +41,8 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(timing::learned(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
-        .subcommand(report(words))
+        .subcommand(paper::report(words))
+        .subcommand(paper::labels(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
         .subcommands(safe(words))
         .subcommand(calc(words))
@@ -71,18 +73,6 @@ fn check_share(words: &Words) -> Command {
     Command::new("check-share")
         .about(words.say("terminal-command-check-share"))
         .arg(percent.help(words.say("terminal-argument-percent")))
-}
-
-fn report(words: &Words) -> Command {
-    let out = Arg::new("out")
-        .required(true)
-        .value_parser(value_parser!(PathBuf));
-    let walk = Arg::new("walk").long("walk");
-    Command::new("report")
-        .about(words.say("terminal-command-report"))
-        .arg(out.help(words.say("terminal-argument-out")))
-        .arg(walk.help(words.say("terminal-option-walk")))
-        .arg(of_rig(words))
 }
 
 /// What keeps the logbook safe.
@@ -233,6 +223,7 @@ fn findings(words: &Words) -> Command {
     Command::new("findings")
         .about(say("terminal-command-findings"))
         .arg(of_rig(words).global(true))
+        .subcommand(paper::follow_up(words))
         .subcommand(
             Command::new("decide")
                 .about(say("terminal-findings-decide"))

@@ -68,23 +68,26 @@ pub fn decide(
         })?),
         None => None,
     };
-    let sorted = sorted(core, rig)?;
-    let place = number
-        .checked_sub(1)
-        .and_then(|place| usize::try_from(place).ok());
-    let finding = place.and_then(|place| sorted.get(place));
-    let finding: FindingId = finding.map(|finding| finding.raised.id).ok_or_else(|| {
-        Problem::not_found(
-            core.words
-                .fill("findings-no-such", &[("number", number.into())]),
-        )
-    })?;
+    let finding: FindingId = numbered(core, rig, number)?.raised.id;
     let follow_up = FollowUp {
         decision,
         by,
         note: note.to_owned(),
     };
     core.act(rig, Act::Decide { finding, follow_up })
+}
+
+/// The finding of a number in the list.
+pub(crate) fn numbered(core: &Core, rig: RigId, number: u32) -> Result<Finding, Problem> {
+    let sorted = sorted(core, rig)?;
+    let place = number
+        .checked_sub(1)
+        .and_then(|place| usize::try_from(place).ok());
+    let finding = place.and_then(|place| sorted.into_iter().nth(place));
+    finding.ok_or_else(|| {
+        let args = [("number", number.into())];
+        Problem::not_found(core.words.fill("findings-no-such", &args))
+    })
 }
 
 fn sorted(core: &Core, rig: RigId) -> Result<Vec<Finding>, Problem> {

@@ -1,6 +1,6 @@
 //! Starting a walk.
 
-use crate::{Core, Problem, Told, report};
+use crate::{Core, Problem, Told, paper};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::{Bay, Book, Code, DeviceKind};
 use baywalk_domain::walk::{Act, Scope};
@@ -36,7 +36,7 @@ pub struct FirstWalk {
 pub fn first(core: &Core, rig: RigId) -> Result<Option<FirstWalk>, Problem> {
     let book = core.logbook.book(rig)?;
     let mut bays = book.bays_in_order();
-    if bays.len() <= FIRST_BAYS || report::last_walk(core, rig).is_ok() {
+    if bays.len() <= FIRST_BAYS || paper::last_walk(core, rig).is_ok() {
         return Ok(None);
     }
     let rank = |bay: &&Bay| {

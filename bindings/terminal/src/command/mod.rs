@@ -60,6 +60,7 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "findings" => findings::run(&mut core, of),
         "photo" => photo::run(&mut core, of),
         "report" => report::run(&core, of),
+        "labels" => report::labels(&core, of),
         "verify" => check(&core, of),
         "backup" => backup::run(&mut core, of),
         "export" => lines::export(&core, of),
