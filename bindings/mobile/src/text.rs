@@ -4,7 +4,7 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 81] = [
+const SHELL: [&str; 82] = [
     "told-recorded",
     "shell-photo",
     "shell-pins",
@@ -64,7 +64,8 @@ const SHELL: [&str; 81] = [
     "shell-go-on",
     "shell-second-look",
     "shell-label-first",
-    "shell-share-report",
+    "shell-papers",
+    "shell-hand-on",
     "shell-out-of-service",
     "shell-not-judged",
     "shell-alive",

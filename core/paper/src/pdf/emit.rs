@@ -71,7 +71,9 @@ fn metadata(front: &Front<'_>) -> Metadata {
 fn draw(surface: &mut Surface<'_>, faces: &Faces, item: &Item, drawn: &mut Drawn) {
     let tag = match (&item.thing, item.node) {
         (_, None) => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Layout)),
-        (Thing::Line(_), _) => ContentTag::Span(SpanTag::empty()),
+        (Thing::Line(line), _) => {
+            ContentTag::Span(SpanTag::empty().with_actual_text(line.says.as_deref()))
+        }
         _ => ContentTag::Other,
     };
     let piece = surface.start_tagged(tag);

@@ -23,6 +23,8 @@ pub(super) struct Type {
 pub(super) struct Line {
     /// The whole text that the line is part of; glyphs name their range in it.
     pub(super) text: Arc<str>,
+    /// What the line says, where that is more than the type can set.
+    pub(super) says: Option<String>,
     pub(super) set: Type,
     /// Glyphs from left to right, each stretch with its distance from the left.
     pub(super) runs: Vec<(f32, Vec<KrillaGlyph>)>,
@@ -49,7 +51,7 @@ impl Type {
 
 impl Faces {
     /// Sets a text into lines that are no wider than told; a word that is wider is broken. What
-    /// the type lacks is set as a box that still says in the file what it stands for.
+    /// the type lacks is set as a box, and the line still says what it stands for.
     pub(super) fn set(&mut self, text: &str, set: Type, width: f32) -> Vec<Line> {
         let paragraphs = text
             .split('\n')
@@ -65,10 +67,13 @@ impl Faces {
             .collect();
         let put = self.put(&text, set.bold);
         let layout = self.lay(&put.text, set, width);
-        let text: Arc<str> = text.into();
+        let shown: Arc<str> = put.text.as_str().into();
         let lines = layout.lines();
         lines
-            .map(|line| self.line(&line, &text, &put.from, set))
+            .map(|line| Line {
+                says: put.lacks.then(|| put.origin(&text, &line.text_range())),
+                ..self.line(&line, &shown, set)
+            })
             .collect()
     }
 
@@ -94,20 +99,14 @@ impl Faces {
         layout
     }
 
-    fn line(
-        &self,
-        line: &parley::layout::Line<'_, ()>,
-        text: &Arc<str>,
-        from: &[usize],
-        set: Type,
-    ) -> Line {
+    fn line(&self, line: &parley::layout::Line<'_, ()>, text: &Arc<str>, set: Type) -> Line {
         let placeholder = self.placeholder(set.bold);
         let mut x = 0.0;
         let mut runs = Vec::new();
         for run in line.runs() {
             let (start, mut glyphs) = (x, Vec::new());
             for cluster in run.visual_clusters() {
-                let range = origin(from, &cluster.text_range());
+                let range = cluster.text_range();
                 if cluster.is_ligature_continuation() {
                     widen(glyphs.last_mut(), &range);
                     continue;
@@ -126,6 +125,7 @@ impl Faces {
         let height = set.size * LEADING;
         Line {
             text: Arc::clone(text),
+            says: None,
             set,
             runs,
             baseline: line.metrics().baseline - line.metrics().block_min_coord,
@@ -134,17 +134,19 @@ impl Faces {
         }
     }
 
-    /// The text as the type can set it, with where each of its bytes comes from.
+    /// The text as the type can set it.
     fn put(&mut self, text: &str, bold: bool) -> Put {
         let mut put = Put {
             text: String::with_capacity(text.len()),
             from: Vec::with_capacity(text.len() + 1),
+            lacks: false,
         };
         for (place, letter) in text.char_indices() {
             let set = if self.has(letter, bold) || is_unseen(letter) {
                 letter
             } else {
                 *self.lacking.entry(letter).or_insert(0) += 1;
+                put.lacks = true;
                 BOX
             };
             put.text.push(set);
@@ -155,16 +157,21 @@ impl Faces {
     }
 }
 
-/// A text that can be set.
+/// A text that can be set, and where each of its bytes comes from.
 struct Put {
     text: String,
     from: Vec<usize>,
+    /// Whether some of its letters stand for others.
+    lacks: bool,
 }
 
-/// The range of the text as it was given.
-fn origin(from: &[usize], range: &Range<usize>) -> Range<usize> {
-    let place = |at: usize| from.get(at).or(from.last()).copied().unwrap_or(0);
-    place(range.start)..place(range.end)
+impl Put {
+    /// A range of the text as it was given.
+    fn origin(&self, given: &str, range: &Range<usize>) -> String {
+        let place = |at: usize| self.from.get(at).copied().unwrap_or(given.len());
+        let told = given.get(place(range.start)..place(range.end));
+        told.unwrap_or_default().to_owned()
+    }
 }
 
 fn widen(glyph: Option<&mut KrillaGlyph>, range: &Range<usize>) {

@@ -2,11 +2,13 @@
 
 mod album;
 mod labels;
+mod offer;
 mod report;
 mod save;
 mod wanted;
 
 pub use labels::labels;
+pub use offer::{papers, write_by_key};
 pub use report::{last_walk, write, write_follow_up};
 pub use wanted::{Format, PhotoSize, Wanted};
 

@@ -327,3 +327,15 @@ report-glance-more =
        *[other] and { $count } more, told below
     }
 report-glance-tool = { $tool }: { $told }
+
+## Keys of a phone
+
+report-key-mail = Report to mail, PDF
+report-key-mail-note = photos made smaller, the file below 10 MB
+report-key-stored = Report whole, PDF
+report-key-stored-note = photos as they are stored
+report-key-page = Report as a page, HTML
+report-key-page-note = opens in any browser, photos inside
+report-key-labels = Labels, PDF
+report-key-labels-note = for bays and points, to print and cut out
+report-key-sheet = Sheet for a licensed person, PDF

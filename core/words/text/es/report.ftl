@@ -327,3 +327,15 @@ report-glance-more =
        *[other] y { $count } más, contados abajo
     }
 report-glance-tool = { $tool }: { $told }
+
+## Teclas del teléfono
+
+report-key-mail = Informe para enviar, PDF
+report-key-mail-note = fotos más pequeñas, el archivo por debajo de 10 MB
+report-key-stored = Informe completo, PDF
+report-key-stored-note = fotos tal como están guardadas
+report-key-page = Informe como página, HTML
+report-key-page-note = se abre en cualquier navegador, con las fotos dentro
+report-key-labels = Etiquetas, PDF
+report-key-labels-note = de compartimientos y puntos, para imprimir y recortar
+report-key-sheet = Hoja para una persona con licencia, PDF
