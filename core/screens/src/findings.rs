@@ -39,7 +39,7 @@ pub struct FindingLine {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn findings(core: &Core, rig: RigId) -> Result<Vec<FindingLine>, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let sorted = sorted(core, rig)?;
     let lines = sorted.iter().enumerate();
     Ok(lines
