@@ -42,9 +42,11 @@ const ALARMS: [i64; 2] = [-14 * 24 + 9, 9];
 ///     called_off: false,
 /// };
 /// let made = DateTime::parse_from_rfc3339("2027-03-20T09:31:00-07:00")?.to_utc();
-/// let text = ics("Terminations", &[entry], made);
+/// let text = ics("Terminations", std::slice::from_ref(&entry), made);
 /// assert!(text.contains("DTSTART;VALUE=DATE:20280229\r\n"));
 /// assert!(text.contains("SEQUENCE:41\r\n") && text.contains("STATUS:CONFIRMED\r\n"));
+/// // The same is always written alike, alarms and all.
+/// assert_eq!(ics("Terminations", &[entry], made), text);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -77,7 +79,9 @@ fn event(entry: &Entry, made: DateTime<Utc>) -> Event {
     }
     event.status(EventStatus::Confirmed);
     for hours in ALARMS {
-        event.alarm(Alarm::display(&entry.summary, Duration::hours(hours)));
+        let mut alarm = Alarm::display(&entry.summary, Duration::hours(hours));
+        alarm.uid(&format!("{}.{hours}", entry.uid));
+        event.alarm(alarm);
     }
     event.done()
 }
