@@ -40,7 +40,7 @@ pub struct FindingLine {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn findings(core: &Core, rig: RigId) -> Result<Vec<FindingLine>, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let sorted = sorted(core, rig)?;
     let lines = sorted.iter().enumerate();
     Ok(lines
@@ -72,16 +72,22 @@ pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
     let words = &core.words;
     let open = lines.iter().filter(|line| line.open);
     let keys = open.map(|line| {
-        Key::plain(&format!("decide {}", line.number), words.say("findings-key-decide"))
-            .noted(line.words.clone())
-            .asking(Ask::Choice {
-                question: words.say("findings-ask-decision"),
-                options: Decision::ALL.iter().map(|one| Named::of(words, *one)).collect(),
-            })
-            .asking(by_when(core))
-            .asking(Ask::Words {
-                question: words.say("findings-ask-note"),
-            })
+        Key::plain(
+            &format!("decide {}", line.number),
+            words.say("findings-key-decide"),
+        )
+        .noted(line.words.clone())
+        .asking(Ask::Choice {
+            question: words.say("findings-ask-decision"),
+            options: Decision::ALL
+                .iter()
+                .map(|one| Named::of(words, *one))
+                .collect(),
+        })
+        .asking(by_when(core))
+        .asking(Ask::Words {
+            question: words.say("findings-ask-note"),
+        })
     });
     Ok(FindingsScreen {
         keys: keys.collect(),
@@ -98,7 +104,9 @@ fn by_when(core: &Core) -> Ask {
         code: String::new(),
         word: core.words.say("findings-no-date"),
     };
-    let days = BY.iter().filter_map(|days| today.checked_add_days(Days::new(*days)));
+    let days = BY
+        .iter()
+        .filter_map(|days| today.checked_add_days(Days::new(*days)));
     let days = days.map(|day| Named {
         code: day.to_string(),
         word: core.words.date(day),
@@ -115,7 +123,9 @@ fn by_when(core: &Core) -> Ask {
 /// [`Problem`] where there is no such key or finding, or the rules refuse it; nothing is changed then.
 pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result<Told, Problem> {
     let text = |place: usize| typed.get(place).map_or("", |text| text.trim());
-    let number = key.strip_prefix("decide ").and_then(|number| number.parse().ok());
+    let number = key
+        .strip_prefix("decide ")
+        .and_then(|number| number.parse().ok());
     let Some(number) = number else {
         let args = [("key", key.into())];
         return Err(Problem::input(core.words.fill("step-no-key", &args)));

@@ -1,6 +1,7 @@
 #![doc = include_str!("../README.md")]
 
 pub mod about;
+pub mod asked;
 pub mod backup;
 pub mod book;
 pub mod calendar;

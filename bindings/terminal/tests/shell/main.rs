@@ -19,6 +19,7 @@ mod prompts;
 mod replay;
 mod second_look;
 mod set_up;
+mod timing;
 mod together;
 
 use std::io::Write;

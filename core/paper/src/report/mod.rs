@@ -25,7 +25,7 @@ mod strip;
 mod verify;
 mod view;
 
-pub use facts::{Facts, LedgerHead};
+pub use facts::{Asked, Facts, LedgerHead};
 pub use follow_up::follow_up;
 
 use crate::photo::Photos;
@@ -98,5 +98,6 @@ fn parts(view: &View<'_>) -> Vec<Part> {
 fn details(view: &View<'_>) -> Vec<Block> {
     let mut blocks = moved::blocks(view);
     blocks.extend(findings::blocks(view));
+    blocks.extend(next::asked(view));
     blocks
 }

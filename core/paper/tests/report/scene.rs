@@ -11,7 +11,7 @@ use baywalk_domain::units::Stated;
 use baywalk_domain::walk::{DueShown, Entry, Summary, WalkState, summary};
 use baywalk_paper::Sheet;
 use baywalk_paper::photo::{NoPhotos, Photos};
-use baywalk_paper::report::{Facts, LedgerHead, follow_up, sheet};
+use baywalk_paper::report::{Asked, Facts, LedgerHead, follow_up, sheet};
 use baywalk_words::Words;
 use scraper::{Html, Node};
 use uuid::Uuid;
@@ -25,6 +25,7 @@ pub(crate) struct Scene {
     pub(crate) findings: Vec<Finding>,
     moved_before: Vec<PointId>,
     due: DueShown,
+    asked: Vec<Asked>,
 }
 
 impl Scene {
@@ -42,6 +43,15 @@ impl Scene {
                 at: Stated::parse_pair("46230 mi").ok(),
                 second_look: "2027-03-21".parse().ok(),
             },
+            asked: vec![Asked {
+                when: "20 March 2028".to_owned(),
+                rule: pen("the whole rig: 12 months or 5000 mi"),
+                first: "the months come first".to_owned(),
+                lines: vec![
+                    "20 March 2028 by the months".to_owned(),
+                    pen("put off: away"),
+                ],
+            }],
             book,
             entries,
             walk,
@@ -81,6 +91,7 @@ impl Scene {
             findings: &self.findings,
             moved_before: &self.moved_before,
             due: Some(&self.due),
+            asked: &self.asked,
             ledger: LedgerHead {
                 digest: "a0efe6fe5c19a80ca089a6e9d4c3aa9b38cc912abda648bea87070a0b835fc9b",
                 sequence: 683,

@@ -21,14 +21,13 @@ pub fn labels(
     paper: Paper,
     path: &Path,
 ) -> Result<usize, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let only: Vec<String> = only.iter().map(|code| code.to_uppercase()).collect();
     let bays = book.bays.iter().map(|bay| bay.code.as_str());
     let points = book.points.iter().map(|point| point.code.as_str());
     let known: Vec<&str> = bays.chain(points).collect();
     if let Some(stranger) = only.iter().find(|code| !known.contains(&code.as_str())) {
-        let args = [("code", stranger.as_str().into())];
-        return Err(Problem::not_found(core.words.fill("book-no-code", &args)));
+        return Err(core.no_code(stranger));
     }
     let practice = core.logbook.practice()?;
     let labels = on_paper(&book, &practice, &only, EDITION, &core.words);

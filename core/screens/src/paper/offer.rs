@@ -10,7 +10,11 @@ use std::path::{Path, PathBuf};
 /// The reports: the code of the key, its word, its note.
 const REPORTS: [(&str, &str, &str); 3] = [
     ("report mail", "report-key-mail", "report-key-mail-note"),
-    ("report stored", "report-key-stored", "report-key-stored-note"),
+    (
+        "report stored",
+        "report-key-stored",
+        "report-key-stored-note",
+    ),
     ("report page", "report-key-page", "report-key-page-note"),
 ];
 
@@ -22,9 +26,11 @@ pub fn papers(core: &Core, rig: RigId) -> Result<Vec<Key>, Problem> {
     let words = &core.words;
     let mut keys = Vec::new();
     if last_walk(core, rig).is_ok() {
-        keys.extend(REPORTS.iter().map(|(code, word, note)| {
-            Key::plain(code, words.say(word)).noted(words.say(note))
-        }));
+        keys.extend(
+            REPORTS
+                .iter()
+                .map(|(code, word, note)| Key::plain(code, words.say(word)).noted(words.say(note))),
+        );
     }
     let labels = Key::plain("labels", words.say("report-key-labels"));
     keys.push(labels.noted(words.say("report-key-labels-note")));
@@ -76,7 +82,9 @@ fn file_name(core: &Core, rig: RigId, verb: &str, ending: &str) -> Result<String
     let glance = core.logbook.glance(rig)?;
     let plain = |letter: char| letter.is_ascii_alphanumeric();
     let name = glance.rig.name.to_lowercase();
-    let words = name.split(|letter| !plain(letter)).filter(|word| !word.is_empty());
+    let words = name
+        .split(|letter| !plain(letter))
+        .filter(|word| !word.is_empty());
     let rig: Vec<&str> = words.take(4).collect();
     let day = core.logbook.now().date();
     let parts = [verb.to_owned(), rig.join("-"), day.to_string()];

@@ -1,13 +1,14 @@
 //! The report of a walk, and the sheet of one finding.
 
 use super::{Album, EDITION, Wanted, save};
+use crate::asked::asked;
 use crate::findings::numbered;
 use crate::{Core, Problem};
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{PointId, RigId, WalkId};
 use baywalk_domain::rig::Book;
 use baywalk_domain::walk::{DueShown, Entry, Grade, Summary, WalkState, summary};
-use baywalk_paper::report::{self, Facts, LedgerHead};
+use baywalk_paper::report::{self, Asked, Facts, LedgerHead};
 use chrono::{DateTime, FixedOffset};
 use std::path::Path;
 
@@ -63,6 +64,7 @@ struct Told {
     findings: Vec<Finding>,
     moved_before: Vec<PointId>,
     due: Option<DueShown>,
+    asked: Vec<Asked>,
     digest: String,
     sequence: u64,
     printed: DateTime<FixedOffset>,
@@ -81,6 +83,7 @@ impl Told {
             findings: told(log.findings(book.rig.id)?, walk),
             moved_before: moved_before(core, walk, &book.points)?,
             due: shown.clone().find_map(|entry| entry.shown.due.clone()),
+            asked: asked_lines(core, book.rig.id)?,
             digest: head.digest.to_string(),
             sequence: head.seq,
             printed: log.now().wall,
@@ -99,6 +102,7 @@ impl Told {
             findings: &self.findings,
             moved_before: &self.moved_before,
             due: self.due.as_ref(),
+            asked: &self.asked,
             ledger: LedgerHead {
                 digest: &self.digest,
                 sequence: self.sequence,
@@ -107,6 +111,19 @@ impl Told {
             printed: self.printed,
         }
     }
+}
+
+/// What is asked of a rig, in words.
+fn asked_lines(core: &Core, rig: RigId) -> Result<Vec<Asked>, Problem> {
+    let lines = asked(core, rig)?.into_iter();
+    Ok(lines
+        .map(|fact| Asked {
+            when: fact.when,
+            rule: fact.rule,
+            first: fact.first,
+            lines: fact.limits.into_iter().chain(fact.put_off).collect(),
+        })
+        .collect())
 }
 
 /// The findings of the walk itself, and those of earlier ones that still wait.

@@ -44,7 +44,7 @@ pub struct Fact {
 /// # Errors
 /// [`Problem`] where there is no such record or the logbook can't be read.
 pub fn facts(core: &Core, rig: RigId, code: &str) -> Result<Facts, Problem> {
-    let missing = || Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]));
+    let missing = || core.no_code(code);
     let book = core.logbook.shared_book(rig)?;
     let named = Code::parse(code.trim()).map_err(|_| missing())?;
     let owner = book.owners(&named).next().ok_or_else(missing)?;

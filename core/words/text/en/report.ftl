@@ -339,3 +339,11 @@ report-key-page-note = opens in any browser, photos inside
 report-key-labels = Labels, PDF
 report-key-labels-note = for bays and points, to print and cut out
 report-key-sheet = Sheet for a licensed person, PDF
+
+## What is asked
+
+report-asked-heading = What is asked, and by which rule
+report-asked = As the logbook stood when this was made
+report-col-when = Day
+report-col-rule = Rule
+report-col-first = What came first, and each limit

@@ -191,7 +191,8 @@ book-no-equals = “{ $found }” is no setting. Expected is a name, an equals s
 
 script-at = Line { $line }: { $what }
 script-head = This is no head of a script ({ $found }). Expected is such as { "{" }"script": 1, "seed": "my-walk"{ "}" }.
-script-newer = The script has version { $found }; versions up to 1 are read here. Use a newer version of this program.
+script-newer = The script has version { $found }; versions up to 2 are read here. Use a newer version of this program.
+script-since = This act came with version { $since } of scripts. Write that version in the head, so that an older program tells that the script is newer.
 script-line = This line is no act ({ $found }). The list of acts stands in docs/scripts.md.
 script-order = The time of this line is before that of an earlier line. A script's lines stand in the order of their times.
 script-no-code = Nothing in this rig is called “{ $code }”. Use a code of the rig.

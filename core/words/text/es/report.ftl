@@ -339,3 +339,11 @@ report-key-page-note = se abre en cualquier navegador, con las fotos dentro
 report-key-labels = Etiquetas, PDF
 report-key-labels-note = de compartimientos y puntos, para imprimir y recortar
 report-key-sheet = Hoja para una persona con licencia, PDF
+
+## Lo que se pide
+
+report-asked-heading = Qué se pide, y por qué regla
+report-asked = Según estaba el registro al hacer este informe
+report-col-when = Día
+report-col-rule = Regla
+report-col-first = Qué llegó primero, y cada límite

@@ -191,7 +191,8 @@ book-no-equals = “{ $found }” no es un ajuste. Se espera nombre, signo igual
 
 script-at = Línea { $line }: { $what }
 script-head = Esto no es encabezado de un guion ({ $found }). Se espera algo como { "{" }"script": 1, "seed": "my-walk"{ "}" }.
-script-newer = El guion tiene versión { $found }; aquí se leen versiones hasta 1. Use una versión más nueva de este programa.
+script-newer = El guion tiene versión { $found }; aquí se leen versiones hasta 2. Use una versión más nueva de este programa.
+script-since = Este paso llegó con la versión { $since } de los guiones. Escriba esa versión en el encabezado, para que un programa anterior avise de que el guion es más nuevo.
 script-line = Esta línea no es un paso ({ $found }). La lista de pasos está en docs/scripts.md.
 script-order = La hora de esta línea es anterior a la de otra previa. Las líneas de un guion van en orden de hora.
 script-no-code = Nada en este vehículo se llama “{ $code }”. Use un código del vehículo.

@@ -235,7 +235,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
         }
         is Place.Adding -> {
             val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }
-            AddingView(model.state, model::send, model.isPoint, remember(place) { core.rig(place.rig, width).walking }, back)
+            AddingView(model.state, model::send, model.isPoint, back)
         }
         is Place.Facts -> {
             val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
