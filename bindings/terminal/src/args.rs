@@ -1,5 +1,6 @@
 //! The command line: names and values here, their help in the catalogue of words.
 
+mod past;
 mod timing;
 
 use baywalk_words::Words;
@@ -38,6 +39,8 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(timing::due(words))
         .subcommand(timing::calendar(words))
         .subcommand(timing::learned(words))
+        .subcommand(past::past(words))
+        .subcommand(past::chart(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
         .subcommand(report(words))
@@ -110,7 +113,9 @@ fn safe(words: &Words) -> [Command; 5] {
             .arg(passphrase()),
         Command::new("export")
             .about(words.say("terminal-command-export"))
-            .arg(file("terminal-argument-export")),
+            .arg(path("to", words, "terminal-option-to"))
+            .arg(path("csv", words, "terminal-option-csv"))
+            .arg(flag("schema", words, "terminal-option-line-schema")),
         Command::new("import")
             .about(words.say("terminal-command-import"))
             .arg(file("terminal-argument-import")),

@@ -4,4 +4,6 @@ mod drawn;
 mod sheet;
 
 pub mod calendar;
+pub mod chart;
 pub mod report;
+pub mod table;

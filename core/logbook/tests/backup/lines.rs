@@ -86,7 +86,10 @@ fn what_does_not_fit_is_told_with_its_line() {
     let (last, before) = (lines.len(), lines.len() as u64 - 1);
     assert_eq!(told(&lines[..last - 1]), (before + 1, LineFault::Cut));
     let (line, why) = told(&[&lines[..3], &lines[4..]].concat());
-    assert!(line == 4 && matches!(why, LineFault::Digest { .. }), "{why}");
+    assert!(
+        line == 4 && matches!(why, LineFault::Digest { .. }),
+        "{why}"
+    );
     assert_eq!(
         told(&[&lines[..last], &lines[..1]].concat()).1,
         LineFault::Behind

@@ -74,3 +74,7 @@ shell-awake = Keep the app awake
 shell-awake-note = The phone puts an app that is not used for months to sleep and drops its reminders. Its own page forbids that.
 shell-cloud = Let the phone’s own backup carry the last backup file
 shell-cloud-note = It leaves this phone then, sealed only if it has a passphrase. The logbook itself is never carried.
+shell-past = Past
+shell-past-why = How the interval was chosen
+shell-past-moved = Had moved before
+shell-tables = Hand over the tables

@@ -74,3 +74,7 @@ shell-awake = Mantener la aplicación despierta
 shell-awake-note = El teléfono duerme una aplicación que no se usa en meses y borra sus avisos. En su propia página se impide.
 shell-cloud = Que la copia del propio teléfono lleve el último archivo de copia
 shell-cloud-note = Entonces sale de este teléfono, cerrado solo si tiene frase de paso. El registro mismo nunca se lleva.
+shell-past = Pasado
+shell-past-why = Cómo se eligió el intervalo
+shell-past-moved = Se movieron antes
+shell-tables = Entregar las tablas
