@@ -2,7 +2,7 @@
 
 use super::Chart;
 use super::page::{MARGIN, line, many, sheet, words as write};
-use super::plot::{Axis, Spot, axes};
+use super::plot::{Axis, Map, Spot, axes};
 use crate::table::{Cell, Table};
 use baywalk_shapes::{Anchor, Drawing, Path, Role};
 use baywalk_words::Words;
@@ -142,29 +142,7 @@ fn bars(drawing: &mut Drawing, bays: &[BayMinutes], day: Option<NaiveDate>, word
     };
     if let Some(map) = axes(drawing, spot, &x, &y) {
         for (place, bay) in bays.iter().enumerate() {
-            let (from, head) = map.at(0.0, many(place));
-            let middle = head + ROW / 2.0;
-            let (to, _) = map.at(bay.in_walk(day), many(place));
-            let how = Anchor::End;
-            write(
-                drawing,
-                (from - 6.0, middle + 5.0),
-                how,
-                &bay.code,
-                from - 8.0,
-            );
-            if to > from {
-                drawing.fill(
-                    Role::Ink,
-                    Path::rectangle(from, middle - 7.0, to - from, 14.0),
-                );
-            }
-            if bay.walks.len() > 1 {
-                let (usual, _) = map.at(bay.usual(), many(place));
-                let tick = || Path::line((usual, middle - 13.0), (usual, middle + 13.0));
-                drawing.stroke(Role::Plate, 6.0, tick());
-                drawing.stroke(Role::Ink, 2.0, tick());
-            }
+            bar(drawing, &map, many(place), bay, day);
         }
     }
     let foot = top + spot.height + 12.0;
@@ -179,4 +157,23 @@ fn bars(drawing: &mut Drawing, bays: &[BayMinutes], day: Option<NaiveDate>, word
         room,
     );
     drawing.height = foot + 8.0;
+}
+
+/// One bay: its code, a bar for the last walk, a tick where walks usually end.
+fn bar(drawing: &mut Drawing, map: &Map, place: f64, bay: &BayMinutes, day: Option<NaiveDate>) {
+    let (from, head) = map.at(0.0, place);
+    let middle = head + ROW / 2.0;
+    let (to, _) = map.at(bay.in_walk(day), place);
+    let beside = (from - 6.0, middle + 5.0);
+    write(drawing, beside, Anchor::End, &bay.code, from - 8.0);
+    if to > from {
+        let bar = Path::rectangle(from, middle - 7.0, to - from, 14.0);
+        drawing.fill(Role::Ink, bar);
+    }
+    if bay.walks.len() > 1 {
+        let (usual, _) = map.at(bay.usual(), place);
+        let tick = || Path::line((usual, middle - 13.0), (usual, middle + 13.0));
+        drawing.stroke(Role::Plate, 6.0, tick());
+        drawing.stroke(Role::Ink, 2.0, tick());
+    }
 }

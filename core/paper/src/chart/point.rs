@@ -23,7 +23,7 @@ pub struct PointWalk {
 }
 
 /// Room of one walk.
-const COLUMN: f64 = 96.0;
+const COLUMN: f64 = 109.0;
 
 /// The baseline under the screws.
 const BASE: f64 = 76.0;
@@ -101,7 +101,7 @@ fn summary(walks: &[PointWalk], words: &Words) -> String {
 /// Words in the column of a walk; gives the place under them.
 fn under(drawing: &mut Drawing, place: f64, y: f64, text: &str) -> f64 {
     let middle = (place + 0.5) * COLUMN;
-    write(drawing, (middle, y), Anchor::Middle, text, COLUMN - 6.0)
+    write(drawing, (middle, y), Anchor::Middle, text, COLUMN - 4.0)
 }
 
 /// One walk: its year, the screw as it was found, and under it how, and how it was left. Gives the

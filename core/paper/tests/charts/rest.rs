@@ -172,7 +172,7 @@ fn a_point_is_told_by_its_walks_and_its_newest_are_drawn() {
         "{file}"
     );
     let svg = chart.svg("en");
-    assert!(svg.contains("N in &lt;b&gt;&amp;") && !svg.contains("<b>"));
+    assert!(svg.contains("N in &#60;b&#62;&#38;") && !svg.contains("<b>"));
     let none = point(&screw, &[], &book, &words(), 328.0);
     assert_eq!(none.told, ["Nothing was noted here yet."]);
 }

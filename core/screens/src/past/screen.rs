@@ -29,6 +29,8 @@ pub struct ToldChart {
     pub title: String,
     /// What it tells, in sentences.
     pub told: Vec<String>,
+    /// Whether its drawing shows anything that the sentences do not say.
+    pub drawn: bool,
 }
 
 /// The past of a rig, or of one point of it.
@@ -92,6 +94,7 @@ pub fn past(core: &Core, rig: RigId, code: Option<&str>, width: f64) -> Result<P
     let told = charts.iter().map(|chart| ToldChart {
         title: chart.title.clone(),
         told: chart.told.clone(),
+        drawn: !chart.numbers.rows.is_empty(),
     });
     let screen = PastScreen {
         title,

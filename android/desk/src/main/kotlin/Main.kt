@@ -29,6 +29,10 @@ class Desk(private val folder: File, private val core: Baywalk) : Phone {
 
     override fun backupPath(): String = File(folder, "backup-${System.currentTimeMillis()}.zip").path
 
+    override fun tablesPath(): String = File(folder, "tables-${System.currentTimeMillis()}.zip").path
+
+    override fun handOverTables(tables: String) = Unit
+
     override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
 
     override fun shareCalendar(rig: String, ics: String) = File(folder, "walks.ics").writeText(ics)

@@ -34,6 +34,10 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
 
     override fun backupPath(): String = File(folders.outgoing, "backup-${STAMP.format(LocalDateTime.now())}.zip").path
 
+    override fun tablesPath(): String = File(folders.outgoing, "tables-${STAMP.format(LocalDateTime.now())}.zip").path
+
+    override fun handOverTables(tables: String) = activity.startActivity(Asking.share(activity, File(tables).name))
+
     override fun shareReport(rig: String, html: String) = share("walk-${STAMP.format(LocalDateTime.now())}.html", html)
 
     override fun shareCalendar(rig: String, ics: String) = share("walks-${STAMP.format(LocalDateTime.now())}.ics", ics)

@@ -29,6 +29,8 @@ import app.baywalk.design.tokensOf
 import androidx.compose.ui.platform.LocalDensity
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Room
+import app.baywalk.past.PastModel
+import app.baywalk.past.PastScreen
 import app.baywalk.pins.PinsModel
 import app.baywalk.pins.PinsView
 import app.baywalk.plan.PlanModel
@@ -68,6 +70,7 @@ sealed interface Place {
     data class SetUp(val rig: String) : Place
     data class Plan(val rig: String) : Place
     data class WhenNext(val rig: String) : Place
+    data class Past(val rig: String, val code: String?, val back: Place) : Place
     data class Adding(val rig: String, val piece: Piece, val bay: String, val back: Place) : Place
     data class Facts(val rig: String, val code: String, val back: Place) : Place
 }
@@ -85,6 +88,7 @@ fun Place.back(): Place? = when (this) {
     is Place.SetUp -> Place.Rig(rig)
     is Place.Plan -> Place.Rig(rig)
     is Place.WhenNext -> Place.Rig(rig)
+    is Place.Past -> back
     is Place.Adding -> back
     is Place.Facts -> back
 }
@@ -100,6 +104,9 @@ interface Phone {
     /** A path for a new backup. */
     fun backupPath(): String
 
+    /** A path for new tables. */
+    fun tablesPath(): String
+
     /** Shares the report of a rig. */
     fun shareReport(rig: String, html: String)
 
@@ -108,6 +115,9 @@ interface Phone {
 
     /** Hands a backup that was written on to where its owner keeps it. */
     fun handOver(backup: String)
+
+    /** Hands tables that were written on to whatever reads them. */
+    fun handOverTables(tables: String)
 
     /** Asks for a backup; hands over the path of its file. */
     fun pickBackup(picked: (String) -> Unit)
@@ -182,7 +192,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             RigsView(model.state, model::send)
         }
         is Place.Rig -> {
-            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) })
+            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) }, { go(Place.Past(place.id, null, place)) })
             val model = remember(place, width) { RigModel(core, place.id, width, paths) }
             RigViewScreen(model.state, model::send, back)
         }
@@ -217,12 +227,16 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             val model = remember(place) { WhenModel(core, place.rig) { ics -> phone.shareCalendar(place.rig, ics) } }
             WhenView(model.state, model::send, back)
         }
+        is Place.Past -> {
+            val model = remember(place, width) { PastModel(core, place.rig, place.code, width) { go(Place.Past(place.rig, it, place)) } }
+            PastScreen(model.state, model::send, back)
+        }
         is Place.Adding -> {
             val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }
             AddingView(model.state, model::send, model.isPoint, remember(place) { core.rig(place.rig, width).walking }, back)
         }
         is Place.Facts -> {
-            val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
+            val model = remember(place) { FillingModel(core, place.rig, place.code, { go(Place.Past(place.rig, place.code, place)) }, back) }
             FillingView(model.state, model::send, back)
         }
         is Place.Result -> ResultScreen(ResultState(core.result(place.rig, width)), { phone.shareReport(place.rig, core.report(place.rig)) }, back)

@@ -10,6 +10,8 @@ class StillPhone(private val backup: String) : Phone {
     override fun kept(key: String): String? = choices[key]
     override fun keep(key: String, value: String) { choices[key] = value }
     override fun backupPath(): String = backup
+    override fun tablesPath(): String = "$backup.tables"
+    override fun handOverTables(tables: String) { handedOver += tables }
     override fun shareReport(rig: String, html: String) = Unit
     override fun shareCalendar(rig: String, ics: String) = Unit
     override fun handOver(backup: String) { handedOver += backup }

@@ -47,6 +47,7 @@ sealed interface RigEvent {
     data object SetUp : RigEvent
     data object Plan : RigEvent
     data object WhenNext : RigEvent
+    data object Past : RigEvent
     data class Bay(val code: String) : RigEvent
     data object Result : RigEvent
     data object Safe : RigEvent
@@ -54,7 +55,7 @@ sealed interface RigEvent {
 }
 
 /** Where the home of a rig leads. */
-class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit, val onPlan: () -> Unit, val onWhen: () -> Unit)
+class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit, val onPlan: () -> Unit, val onWhen: () -> Unit, val onPast: () -> Unit)
 
 class RigModel(private val core: Baywalk, private val rig: String, width: Double, private val paths: RigPaths) {
     var state by mutableStateOf(RigState(core.rig(rig, width), core.firstWalk(rig)))
@@ -68,6 +69,7 @@ class RigModel(private val core: Baywalk, private val rig: String, width: Double
             RigEvent.SetUp -> paths.onSetUp()
             RigEvent.Plan -> paths.onPlan()
             RigEvent.WhenNext -> paths.onWhen()
+            RigEvent.Past -> paths.onPast()
             is RigEvent.Bay -> paths.onBay(event.code)
             RigEvent.Result -> paths.onResult()
             RigEvent.Safe -> paths.onSafe()
@@ -108,6 +110,9 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
         Words(screen.due.backup.orEmpty(), Type.Body)
         KeyRow {
             Key(say("shell-when"), { send(RigEvent.WhenNext) }, Modifier.weight(1f), inset = 4.dp)
+            Key(say("shell-past"), { send(RigEvent.Past) }, Modifier.weight(1f), inset = 4.dp)
+        }
+        KeyRow {
             Key(say("shell-plan"), { send(RigEvent.Plan) }, Modifier.weight(1f), inset = 4.dp)
             Key(say("shell-set-up"), { send(RigEvent.SetUp) }, Modifier.weight(1f), inset = 4.dp)
         }
