@@ -186,7 +186,7 @@ impl DrawingBackend for Canvas<'_> {
 #[expect(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
-    reason = "clamped before it"
+    reason = "clamped above"
 )]
 pub(super) fn fine(measure: f64) -> u32 {
     (measure * FINE).round().clamp(0.0, 1e6) as u32

@@ -3,8 +3,9 @@
 //!
 //! Where a cell could begin, an apostrophe is put before such a sign: at the start of the text, and
 //! behind a semicolon, tab or line end in it, since a spreadsheet of another country parts cells
-//! there. Blanks, quotes and unseen signs between are passed over; the full-width signs count too. A
-//! text that is a number as a whole stays as it is. [`plain`] takes the apostrophes away again.
+//! there. So it is before a tab or a carriage return at the start, which may be stripped. Blanks,
+//! quotes and unseen signs between are passed over; the full-width signs count too. A text that is a
+//! number as a whole stays as it is. [`plain`] takes the apostrophes away again.
 //!
 //! Signs and separators: OWASP, "CSV Injection" (from memory).
 
@@ -48,10 +49,11 @@ pub fn plain(cell: &str) -> String {
 /// Writes the apostrophes anew at each place where a formula would begin behind them.
 fn changed(text: &str, write: impl Fn(&str, &mut String)) -> String {
     let mut out = String::with_capacity(text.len() + 1);
-    for cell in text.split_inclusive(BREAKS) {
+    for (place, cell) in text.split_inclusive(BREAKS).enumerate() {
         let rest = cell.trim_start_matches('\'');
         let (marks, rest) = cell.split_at(cell.len() - rest.len());
-        if begins(rest) {
+        let stripped = place == 0 && rest.starts_with(['\t', '\r']);
+        if stripped || begins(rest) {
             write(marks, &mut out);
         } else {
             out.push_str(marks);

@@ -76,6 +76,10 @@ fn a_plain_number_stays_a_number_and_all_else_is_guarded() {
     ] {
         assert!(guarded(formula).starts_with('\''), "{formula:?}");
     }
+    for first in ["\theld", "\rheld"] {
+        assert!(guarded(first).starts_with('\''), "{first:?}");
+        assert_eq!(plain(&guarded(first)), first);
+    }
     assert_eq!(guarded("held; =1"), "held;' =1");
     assert_eq!(guarded("one\n-two"), "one\n'-two");
 }
