@@ -72,6 +72,9 @@ fn steps_stand_at_the_shares_that_were_counted() {
         chart.told
     );
     assert_eq!(broken_lines(&chart), 1);
+    // Kept, so that it can be looked at.
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR"));
+    std::fs::write(folder.join("chart-kinds.svg"), chart.svg("en")).unwrap();
 }
 
 #[test]
