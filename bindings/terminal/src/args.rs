@@ -1,6 +1,7 @@
 //! The command line: names and values here, their help in the catalogue of words.
 
 mod paper;
+mod past;
 mod timing;
 
 use baywalk_words::Words;
@@ -39,6 +40,8 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(timing::due(words))
         .subcommand(timing::calendar(words))
         .subcommand(timing::learned(words))
+        .subcommand(past::past(words))
+        .subcommand(past::chart(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
         .subcommand(paper::report(words))
@@ -100,7 +103,9 @@ fn safe(words: &Words) -> [Command; 5] {
             .arg(passphrase()),
         Command::new("export")
             .about(words.say("terminal-command-export"))
-            .arg(file("terminal-argument-export")),
+            .arg(path("to", words, "terminal-option-to"))
+            .arg(path("csv", words, "terminal-option-csv"))
+            .arg(flag("schema", words, "terminal-option-line-schema")),
         Command::new("import")
             .about(words.say("terminal-command-import"))
             .arg(file("terminal-argument-import")),

@@ -76,7 +76,7 @@ pub fn told(core: &Core, rig: RigId) -> Result<LearnedScreen, Problem> {
     })
 }
 
-fn line(core: &Core, told: &KindTold) -> LearnedLine {
+pub(crate) fn line(core: &Core, told: &KindTold) -> LearnedLine {
     let words = &core.words;
     let mut args: Vec<(&str, Arg<'_>)> = vec![
         ("kind", words.code(told.kind).into()),

@@ -13,6 +13,7 @@ mod cut_off;
 mod kept_safe;
 mod kills;
 mod listings;
+mod past;
 mod photos;
 mod plans;
 mod prompts;

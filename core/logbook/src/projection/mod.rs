@@ -37,6 +37,7 @@ pub(crate) use past::point_past;
 pub(crate) use progress::{Progress, progress};
 pub(crate) use project::project;
 pub(crate) use rebuild::rebuild;
+pub(crate) use timing::acts as timing_acts;
 pub(crate) use walk::{walk_extent, walks};
 
 /// The version of the computed tables; where a store has another one they are rebuilt.

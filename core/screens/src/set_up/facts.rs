@@ -21,6 +21,8 @@ pub struct Facts {
     pub name: String,
     /// The fields that are asked for here.
     pub facts: Vec<Fact>,
+    /// Whether it is a point, so that it has a past of its own.
+    pub is_point: bool,
     /// What stands first on every screen of numbers.
     pub note: String,
 }
@@ -61,6 +63,7 @@ pub fn facts(core: &Core, rig: RigId, code: &str) -> Result<Facts, Problem> {
             .into_iter()
             .map(|(column, ask)| fact(core, column, value(column), ask))
             .collect(),
+        is_point: matches!(owner, CodeOwner::Point(_)),
         note: core.words.say("shell-label-first"),
         code: named.to_string(),
     })

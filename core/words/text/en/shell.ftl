@@ -75,3 +75,7 @@ shell-cloud = Let the phone’s own backup carry the last backup file
 shell-cloud-note = It leaves this phone then, sealed only if it has a passphrase. The logbook itself is never carried.
 shell-papers = On paper
 shell-hand-on = Written. Choose who gets it.
+shell-past = Past
+shell-past-why = How the interval was chosen
+shell-past-moved = Had moved before
+shell-tables = Hand over the tables

@@ -75,3 +75,7 @@ shell-cloud = Que la copia del propio teléfono lleve el último archivo de copi
 shell-cloud-note = Entonces sale de este teléfono, cerrado solo si tiene frase de paso. El registro mismo nunca se lleva.
 shell-papers = En papel
 shell-hand-on = Escrito. Elija quién lo recibe.
+shell-past = Pasado
+shell-past-why = Cómo se eligió el intervalo
+shell-past-moved = Se movieron antes
+shell-tables = Entregar las tablas

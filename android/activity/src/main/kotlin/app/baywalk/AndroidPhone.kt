@@ -36,6 +36,8 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
 
     override val outgoing: String get() = folders.outgoing.path
 
+    override fun tablesPath(): String = File(folders.outgoing, "tables-${STAMP.format(LocalDateTime.now())}.zip").path
+
     override val country: String get() = activity.resources.configuration.locales[0].country
 
     override fun share(file: String) = activity.startActivity(Asking.share(activity, File(file).name))

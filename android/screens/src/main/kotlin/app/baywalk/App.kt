@@ -34,6 +34,8 @@ import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Room
 import app.baywalk.paper.PapersModel
 import app.baywalk.paper.PapersView
+import app.baywalk.past.PastModel
+import app.baywalk.past.PastScreen
 import app.baywalk.pins.PinsModel
 import app.baywalk.pins.PinsView
 import app.baywalk.plan.PlanModel
@@ -76,6 +78,7 @@ sealed interface Place {
     data class WhenNext(val rig: String) : Place
     data class Findings(val rig: String) : Place
     data class Papers(val rig: String, val back: Place) : Place
+    data class Past(val rig: String, val code: String?, val back: Place) : Place
     data class Adding(val rig: String, val piece: Piece, val bay: String, val back: Place) : Place
     data class Facts(val rig: String, val code: String, val back: Place) : Place
 }
@@ -95,6 +98,7 @@ fun Place.back(): Place? = when (this) {
     is Place.WhenNext -> Place.Rig(rig)
     is Place.Findings -> Place.Rig(rig)
     is Place.Papers -> back
+    is Place.Past -> back
     is Place.Adding -> back
     is Place.Facts -> back
 }
@@ -119,11 +123,17 @@ interface Phone {
     /** Hands on a file of the outgoing folder. */
     fun share(file: String)
 
+    /** A path for new tables. */
+    fun tablesPath(): String
+
     /** Hands on the calendar file of a rig. */
     fun shareCalendar(rig: String, ics: String)
 
     /** Hands a backup that was written on to where its owner keeps it. */
     fun handOver(backup: String)
+
+    /** Hands tables that were written on to whatever reads them. */
+    fun handOverTables(tables: String)
 
     /** Asks for a backup; hands over the path of its file. */
     fun pickBackup(picked: (String) -> Unit)
@@ -198,7 +208,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             RigsView(model.state, model::send)
         }
         is Place.Rig -> {
-            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) }, { go(Place.Findings(place.id)) }, { go(Place.Papers(place.id, place)) })
+            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) }, { go(Place.Findings(place.id)) }, { go(Place.Papers(place.id, place)) }, { go(Place.Past(place.id, null, place)) })
             val model = remember(place, width) { RigModel(core, place.id, width, paths) }
             RigViewScreen(model.state, model::send, back)
         }
@@ -233,12 +243,16 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             val model = remember(place) { WhenModel(core, place.rig) { ics -> phone.shareCalendar(place.rig, ics) } }
             WhenView(model.state, model::send, back)
         }
+        is Place.Past -> {
+            val model = remember(place, width) { PastModel(core, place.rig, place.code, width) { go(Place.Past(place.rig, it, place)) } }
+            PastScreen(model.state, model::send, back)
+        }
         is Place.Adding -> {
             val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }
             AddingView(model.state, model::send, model.isPoint, back)
         }
         is Place.Facts -> {
-            val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
+            val model = remember(place) { FillingModel(core, place.rig, place.code, { go(Place.Past(place.rig, place.code, place)) }, back) }
             FillingView(model.state, model::send, back)
         }
         is Place.Result -> ResultScreen(ResultState(core.result(place.rig, width)), { go(if (it == ResultEvent.Findings) Place.Findings(place.rig) else Place.Papers(place.rig, place)) }, back)

@@ -14,6 +14,7 @@ class StillPhone(private val backup: String) : Phone {
     override val outgoing: String get() = File(backup).parent
     override val country = "US"
     override fun share(file: String) { handedOver += file }
+    override fun tablesPath(): String = "$backup.tables"
     override fun shareCalendar(rig: String, ics: String) = Unit
     override fun handOver(backup: String) { handedOver += backup }
     override fun pickBackup(picked: (String) -> Unit) = picked(backup)
