@@ -132,9 +132,6 @@ interface Phone {
     /** Hands a backup that was written on to where its owner keeps it. */
     fun handOver(backup: String)
 
-    /** Hands tables that were written on to whatever reads them. */
-    fun handOverTables(tables: String)
-
     /** Asks for a backup; hands over the path of its file. */
     fun pickBackup(picked: (String) -> Unit)
 
