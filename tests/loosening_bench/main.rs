@@ -7,8 +7,8 @@
     reason = "a bench prints, stops where it can't go on, and indexes what it made"
 )]
 
-use baywalk_domain::due::{Known, OdometerNote, due, learned, notices};
-use baywalk_domain::ids::{ActId, PointId, RigId};
+use baywalk_domain::due::{Known, Limit, OdometerNote, Reach, Rule, due, learned, notices};
+use baywalk_domain::ids::{ActId, PointId, RigId, RuleId};
 use baywalk_domain::loosening::{Ended, Life, Prior, Tight, Track, fit, npmle};
 use baywalk_domain::rig::{Book, PointKind, Role};
 use baywalk_domain::units::Stated;
@@ -42,6 +42,31 @@ fn lives(path: &str) -> Vec<Life> {
             }
         })
         .collect()
+}
+
+/// A yearly rule by the road too, and rules of the owner for a bay and for a kind.
+fn ruled(book: &mut Book, known: &mut Known) {
+    book.rig.rule.distance = Some(Stated::parse_pair("5000 mi").unwrap());
+    let kinds = book.points.iter().filter_map(|point| point.terminal());
+    let kind = kinds
+        .map(|terminal| terminal.fastening.kind)
+        .next()
+        .unwrap();
+    let rules = [
+        (
+            Reach::Bay(book.bays[0].id),
+            Limit::Distance(Stated::parse_pair("3000 km").unwrap()),
+        ),
+        (Reach::Kind(kind), Limit::Months(6)),
+    ];
+    known
+        .rules
+        .extend(rules.into_iter().zip(1..).map(|((reach, limit), n)| Rule {
+            id: RuleId::new(Uuid::from_u128(n)),
+            reach,
+            limits: vec![limit],
+            word: String::new(),
+        }));
 }
 
 /// A rig of some points with years of walks behind it; in every ninth terminal one life ended.
@@ -106,6 +131,7 @@ fn rig(n: u128, points: usize, years: u64) -> (RigId, Book, Known) {
             restart: None,
         });
     }
+    ruled(&mut book, &mut known);
     (rig, book, known)
 }
 
@@ -130,8 +156,18 @@ fn main() {
             middle(3, || drop(npmle(&lives)))
         );
     }
-    for (many, points, years) in [(20, 300, 2), (20, 300, 10), (20, 1000, 10)] {
-        let rigs: Vec<_> = (0..many).map(|n| rig(n, points, years)).collect();
+    let sizes = [
+        (300, 2),
+        (300, 5),
+        (300, 10),
+        (300, 20),
+        (300, 40),
+        (600, 10),
+        (1200, 10),
+        (2400, 10),
+    ];
+    for (points, years) in sizes {
+        let rigs: Vec<_> = (0..20).map(|n| rig(n, points, years)).collect();
         let list = middle(11, || {
             let all: Vec<_> = rigs
                 .iter()
@@ -142,7 +178,8 @@ fn main() {
                 .flat_map(|(id, due)| due.iter().map(move |due| (*id, due)));
             assert!(!notices(items, 0).is_empty());
         });
-        println!("due and notices of {many} rigs, {points} points, {years} years: {list:.3} ms");
+        let notes = rigs[0].2.odometer.len();
+        println!("due and notices of 20 rigs, {points} points, {notes} notes: {list:.3} ms");
         let (_, book, known) = &rigs[0];
         let first = learned(book, known);
         let one = middle(5, || drop(learned(book, known)));

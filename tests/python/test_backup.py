@@ -39,7 +39,7 @@ def made(tmp_path_factory):
     for args, typed in [
         (["backup", folder / "clear.zip"], ""),
         (["backup", folder / "locked.age", "--passphrase"], SECRET + "\n"),
-        (["export", folder / "lines.jsonl"], ""),
+        (["export", "--to", folder / "lines.jsonl"], ""),
     ]:
         done = run(*args, typed=typed, store=store)
         assert done.returncode == 0, done.stderr

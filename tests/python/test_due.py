@@ -134,3 +134,20 @@ def test_the_calendar_file_by_icalendar_and_dateutil(tmp_path):
     assert {uid for uid in after if after[uid]["DTSTART"].dt != before[uid]["DTSTART"].dt}
     again = events()
     assert all(again[uid]["SEQUENCE"] == after[uid]["SEQUENCE"] for uid in after), "nothing moved"
+    assert all(event["STATUS"] == "CONFIRMED" for event in again.values())
+    # What is asked no longer is called off under its name (3.8.1.11), with a higher sequence and no alarm.
+    run(store, "rule", "drop", "1")
+    called_off = events()
+    assert set(called_off) == set(before)
+    (gone,) = [uid for uid, event in called_off.items() if event["STATUS"] == "CANCELLED"]
+    assert called_off[gone]["SEQUENCE"] > again[gone]["SEQUENCE"]
+    assert called_off[gone]["DTSTART"].dt == again[gone]["DTSTART"].dt
+    assert not called_off[gone].walk("VALARM")
+    # Without what a phone may lose, and told once more, it says the same.
+    other = str(tmp_path / "restored")
+    run(store, "backup", str(tmp_path / "all.zip"))
+    run(other, "restore", str(tmp_path / "all.zip"))
+    store = other
+    told_again = events()
+    statuses = {uid: (str(event["STATUS"]), int(event["SEQUENCE"])) for uid, event in told_again.items()}
+    assert statuses == {uid: (str(event["STATUS"]), int(event["SEQUENCE"])) for uid, event in called_off.items()}

@@ -2,3 +2,4 @@
 
 mod learned;
 mod sample;
+mod when;

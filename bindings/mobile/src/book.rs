@@ -2,7 +2,7 @@
 
 use crate::{Baywalk, Fault};
 use baywalk_screens::files::LayoutLine;
-use baywalk_screens::{Told, book, files, findings};
+use baywalk_screens::{Told, book, files};
 
 /// A column of a record and what stands in it, as in the rig's files.
 #[derive(Debug, Clone, PartialEq, Eq, uniffi::Record)]
@@ -62,21 +62,5 @@ impl Baywalk {
     /// [`Fault`] where there is no such record or something still needs it.
     pub fn retire(&self, rig: &str, code: &str) -> Result<Vec<Told>, Fault> {
         self.with_rig(rig, |core, rig| book::retire(core, rig, code))
-    }
-
-    /// Decides about a finding, by its number in the list.
-    ///
-    /// # Errors
-    /// [`Fault`] where there is no such finding, the day can't be read, or the rules refuse it.
-    pub fn decide(
-        &self,
-        rig: &str,
-        number: u32,
-        decision: &str,
-        by: Option<String>,
-        note: &str,
-    ) -> Result<Told, Fault> {
-        let chosen = (decision, by.as_deref(), note);
-        self.with_rig(rig, |core, rig| findings::decide(core, rig, number, chosen))
     }
 }

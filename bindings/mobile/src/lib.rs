@@ -6,6 +6,7 @@ mod book;
 mod fault;
 #[cfg(feature = "parity")]
 mod parity;
+mod past;
 mod photo;
 mod picture;
 mod plan;
@@ -22,6 +23,7 @@ pub use book::Field;
 pub use fault::Fault;
 #[cfg(feature = "parity")]
 pub use parity::SteadyClock;
+pub use past::PastView;
 pub use photo::PinPlace;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};
 pub use safe::{Progress, Watcher};

@@ -2,8 +2,9 @@
 
 use crate::view::{self, BayView, CardView, ResultView, RigView, Room};
 use crate::{Baywalk, Fault, Field};
+use baywalk_screens::card::Key;
 use baywalk_screens::due::DueScreen;
-use baywalk_screens::findings::FindingLine;
+use baywalk_screens::findings::FindingsScreen;
 use baywalk_screens::learned::LearnedScreen;
 use baywalk_screens::notice::NoticeLine;
 use baywalk_screens::practice::PracticeScreen;
@@ -11,8 +12,9 @@ use baywalk_screens::rigs::RigsScreen;
 use baywalk_screens::rule::RulesScreen;
 use baywalk_screens::torque::{TorqueQuestion, TorqueScreen};
 use baywalk_screens::{
-    calendar, due, findings, learned, notice, practice, report, rigs, room, rule, step, torque,
+    Told, calendar, due, findings, learned, notice, paper, practice, rigs, room, rule, step, torque,
 };
+use std::path::Path;
 
 #[uniffi::export]
 impl Baywalk {
@@ -59,23 +61,51 @@ impl Baywalk {
         self.with_rig(rig, |core, rig| view::result(core, rig, width))
     }
 
-    /// The report of the newest walk, as one self-contained HTML file.
-    ///
-    /// # Errors
-    /// [`Fault`] where none was walked or the logbook can't be read.
-    pub fn report(&self, rig: &str) -> Result<String, Fault> {
-        self.with_rig(rig, |core, rig| {
-            let walk = report::last_walk(core, rig)?;
-            report::html(core, walk)
-        })
-    }
-
-    /// The findings of a rig, the open and most urgent first.
+    /// What can be put on paper of a rig, one key each.
     ///
     /// # Errors
     /// [`Fault`] where there is no such rig or the logbook can't be read.
-    pub fn findings(&self, rig: &str) -> Result<Vec<FindingLine>, Fault> {
-        self.with_rig(rig, |core, rig| findings::findings(core, rig))
+    pub fn papers(&self, rig: &str) -> Result<Vec<Key>, Fault> {
+        self.with_rig(rig, |core, rig| paper::papers(core, rig))
+    }
+
+    /// Writes the paper of a key into a folder and gives the path of its file. `country` is the code
+    /// of two letters that decides what paper is usual.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such key, the logbook can't be read, or the file can't be written.
+    pub fn write_paper(
+        &self,
+        rig: &str,
+        key: &str,
+        country: &str,
+        folder: &str,
+    ) -> Result<String, Fault> {
+        self.with_rig(rig, |core, rig| {
+            let path = paper::write_by_key(core, rig, key, country, Path::new(folder))?;
+            Ok(path.display().to_string())
+        })
+    }
+
+    /// The findings of a rig, the open and most urgent first, with the keys to decide about them.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such rig or the logbook can't be read.
+    pub fn findings(&self, rig: &str) -> Result<FindingsScreen, Fault> {
+        self.with_rig(rig, |core, rig| findings::screen(core, rig))
+    }
+
+    /// Takes a key of the findings, with what was answered, in order.
+    ///
+    /// # Errors
+    /// [`Fault`] where there is no such key, or the rules refuse it.
+    pub fn findings_press(
+        &self,
+        rig: &str,
+        key: &str,
+        answers: Vec<String>,
+    ) -> Result<Told, Fault> {
+        self.with_rig(rig, |core, rig| findings::press(core, rig, key, &answers))
     }
 
     /// When the next walk is due, and why.

@@ -4,7 +4,7 @@ use crate::{Baywalk, Fault};
 use std::collections::HashMap;
 
 /// The keys of the catalogue that a shell shows by itself.
-const SHELL: [&str; 81] = [
+const SHELL: [&str; 86] = [
     "told-recorded",
     "shell-photo",
     "shell-pins",
@@ -29,6 +29,10 @@ const SHELL: [&str; 81] = [
     "set-up-terminal",
     "set-up-look-new",
     "shell-when",
+    "shell-past",
+    "shell-past-why",
+    "shell-past-moved",
+    "shell-tables",
     "shell-plan",
     "shell-plan-minutes",
     "shell-plan-make",
@@ -64,7 +68,8 @@ const SHELL: [&str; 81] = [
     "shell-go-on",
     "shell-second-look",
     "shell-label-first",
-    "shell-share-report",
+    "shell-papers",
+    "shell-hand-on",
     "shell-out-of-service",
     "shell-not-judged",
     "shell-alive",

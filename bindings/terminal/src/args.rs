@@ -1,5 +1,7 @@
 //! The command line: names and values here, their help in the catalogue of words.
 
+mod paper;
+mod past;
 mod timing;
 
 use baywalk_words::Words;
@@ -38,9 +40,12 @@ pub(crate) fn command(words: &Words) -> Command {
         .subcommand(timing::due(words))
         .subcommand(timing::calendar(words))
         .subcommand(timing::learned(words))
+        .subcommand(past::past(words))
+        .subcommand(past::chart(words))
         .subcommand(findings(words))
         .subcommand(photo(words))
-        .subcommand(report(words))
+        .subcommand(paper::report(words))
+        .subcommand(paper::labels(words))
         .subcommand(Command::new("verify").about(say("terminal-command-verify")))
         .subcommands(safe(words))
         .subcommand(calc(words))
@@ -73,18 +78,6 @@ fn check_share(words: &Words) -> Command {
         .arg(percent.help(words.say("terminal-argument-percent")))
 }
 
-fn report(words: &Words) -> Command {
-    let out = Arg::new("out")
-        .required(true)
-        .value_parser(value_parser!(PathBuf));
-    let walk = Arg::new("walk").long("walk");
-    Command::new("report")
-        .about(words.say("terminal-command-report"))
-        .arg(out.help(words.say("terminal-argument-out")))
-        .arg(walk.help(words.say("terminal-option-walk")))
-        .arg(of_rig(words))
-}
-
 /// What keeps the logbook safe.
 fn safe(words: &Words) -> [Command; 5] {
     let file = |key: &str| {
@@ -110,7 +103,9 @@ fn safe(words: &Words) -> [Command; 5] {
             .arg(passphrase()),
         Command::new("export")
             .about(words.say("terminal-command-export"))
-            .arg(file("terminal-argument-export")),
+            .arg(path("to", words, "terminal-option-to"))
+            .arg(path("csv", words, "terminal-option-csv"))
+            .arg(flag("schema", words, "terminal-option-line-schema")),
         Command::new("import")
             .about(words.say("terminal-command-import"))
             .arg(file("terminal-argument-import")),
@@ -233,6 +228,7 @@ fn findings(words: &Words) -> Command {
     Command::new("findings")
         .about(say("terminal-command-findings"))
         .arg(of_rig(words).global(true))
+        .subcommand(paper::follow_up(words))
         .subcommand(
             Command::new("decide")
                 .about(say("terminal-findings-decide"))

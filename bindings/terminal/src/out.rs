@@ -86,6 +86,13 @@ pub(crate) fn file(words: &Words, path: &Path, text: &str) -> Result<(), Problem
     Ok(())
 }
 
+/// The path of an argument, where it was given.
+pub(crate) fn path<'a>(matches: &'a clap::ArgMatches, name: &str) -> Option<&'a Path> {
+    matches
+        .get_one::<std::path::PathBuf>(name)
+        .map(std::path::PathBuf::as_path)
+}
+
 /// Reads a file.
 ///
 /// # Errors

@@ -15,4 +15,6 @@ pub mod store;
 pub mod stored;
 
 pub use logbook::{ActFault, Clock, ImportFault, Logbook, Outcome, SinceBackup, SystemClock};
-pub use projection::{Change, OutlineBay, PointPast, RigGlance, RigOutline, WalkBegun, WalkHead};
+pub use projection::{
+    Change, Gone, OutlineBay, PointPast, RigGlance, RigOutline, WalkBegun, WalkHead,
+};

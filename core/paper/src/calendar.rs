@@ -4,7 +4,7 @@
 //! a later file with a higher sequence takes the place of an earlier one.
 
 use chrono::{DateTime, Duration, NaiveDate, Utc};
-use icalendar::{Alarm, Calendar, Component, Event, EventLike, Property};
+use icalendar::{Alarm, Calendar, Component, Event, EventLike, EventStatus, Property};
 
 /// One event.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -19,6 +19,8 @@ pub struct Entry {
     pub description: String,
     /// Higher than in every earlier file in which it stood otherwise.
     pub sequence: u32,
+    /// Whether it takes place, or was called off since (RFC 5545, 3.8.1.11).
+    pub called_off: bool,
 }
 
 /// How long before the start of its day an event's alarms ring, in hours: two weeks before, and at
@@ -37,11 +39,14 @@ const ALARMS: [i64; 2] = [-14 * 24 + 9, 9];
 ///     summary: "Wren".to_owned(),
 ///     description: "Due".to_owned(),
 ///     sequence: 41,
+///     called_off: false,
 /// };
 /// let made = DateTime::parse_from_rfc3339("2027-03-20T09:31:00-07:00")?.to_utc();
-/// let text = ics("Terminations", &[entry], made);
+/// let text = ics("Terminations", std::slice::from_ref(&entry), made);
 /// assert!(text.contains("DTSTART;VALUE=DATE:20280229\r\n"));
-/// assert!(text.contains("SEQUENCE:41\r\n"));
+/// assert!(text.contains("SEQUENCE:41\r\n") && text.contains("STATUS:CONFIRMED\r\n"));
+/// // The same is always written alike, alarms and all.
+/// assert_eq!(ics("Terminations", &[entry], made), text);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
@@ -69,8 +74,14 @@ fn event(entry: &Entry, made: DateTime<Utc>) -> Event {
         .summary(&entry.summary)
         .description(&entry.description)
         .add_property("TRANSP", "TRANSPARENT");
+    if entry.called_off {
+        return event.status(EventStatus::Cancelled).done();
+    }
+    event.status(EventStatus::Confirmed);
     for hours in ALARMS {
-        event.alarm(Alarm::display(&entry.summary, Duration::hours(hours)));
+        let mut alarm = Alarm::display(&entry.summary, Duration::hours(hours));
+        alarm.uid(&format!("{}.{hours}", entry.uid));
+        event.alarm(alarm);
     }
     event.done()
 }

@@ -1,12 +1,14 @@
-//! A report before it has a format: parts, tables and lines of text in reading order.
+//! A paper before it has a format: parts, tables and lines of text in reading order.
 //!
 //! Nothing here is markup. Every string is text as people read it.
 
+use crate::photo::Photo;
+use baywalk_domain::torque::BasisKind;
 use baywalk_shapes::Drawing;
 
-/// A whole report.
+/// A whole paper. [`Sheet::html`] and [`Sheet::pdf`] write the same in the same order.
 #[derive(Debug, Clone, PartialEq)]
-pub(crate) struct Sheet {
+pub struct Sheet {
     /// Language tag of the text, such as `en`.
     pub(crate) language: String,
     /// What it is.
@@ -17,6 +19,10 @@ pub(crate) struct Sheet {
     pub(crate) parts: Vec<Part>,
     /// Edition and time, at the foot.
     pub(crate) foot: String,
+    /// The edition of the software.
+    pub(crate) edition: String,
+    /// What makes a file the same one when it is made again.
+    pub(crate) identity: String,
 }
 
 /// A part of a report, under a heading of its own.
@@ -26,6 +32,8 @@ pub(crate) struct Part {
     pub(crate) anchor: &'static str,
     /// The heading.
     pub(crate) title: String,
+    /// Whether it begins a page of its own, where there are pages.
+    pub(crate) apart: bool,
     /// What stands in it.
     pub(crate) blocks: Vec<Block>,
 }
@@ -53,6 +61,12 @@ pub(crate) enum Block {
     Terms(Vec<(String, Vec<String>)>),
     /// A table.
     Table(Table),
+    /// Blocks at the left and at the right, where there is room beside each other.
+    Beside(Vec<Block>, Vec<Block>),
+    /// Photos with their words.
+    Photos(Vec<Photo>),
+    /// What is written in by hand, each with room for it.
+    Blanks(Vec<String>),
 }
 
 /// How many there are of one grade.
@@ -116,6 +130,16 @@ pub(crate) enum Frame {
 }
 
 impl Frame {
+    /// The frame of a basis.
+    pub(crate) const fn of(basis: BasisKind) -> Self {
+        match basis {
+            BasisKind::Label => Self::Label,
+            BasisKind::Document => Self::Document,
+            BasisKind::Table => Self::Table,
+            BasisKind::Calculation => Self::Calculation,
+        }
+    }
+
     /// The name of the frame in a style sheet.
     pub(crate) const fn name(self) -> &'static str {
         match self {

@@ -39,7 +39,7 @@ pub fn changes(
     (toml, csv): (&NamedText<'_>, &NamedText<'_>),
     ids: ActId,
 ) -> Result<Vec<BookChange>, Problem> {
-    let old = core.logbook.book(rig)?;
+    let old = core.logbook.shared_book(rig)?;
     Ok(difference(&old, files::read(core, toml, csv, ids)?))
 }
 
@@ -273,9 +273,7 @@ pub(crate) fn patch(core: &Core, fault: &PatchFault) -> Problem {
     let words = &core.words;
     match fault {
         PatchFault::Unreadable => Problem::input(words.say("file-syntax")),
-        PatchFault::NoCode(code) => {
-            Problem::not_found(words.fill("book-no-code", &[("code", code.as_str().into())]))
-        }
+        PatchFault::NoCode(code) => core.no_code(code.as_str()),
         PatchFault::NoColumn(found) => {
             Problem::input(words.fill("book-no-column", &[("found", found.into())]))
         }

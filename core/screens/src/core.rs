@@ -27,6 +27,13 @@ impl Core {
         }
     }
 
+    /// That a rig has no record with a code, in words.
+    #[must_use]
+    pub fn no_code(&self, code: &str) -> Problem {
+        let args = [("code", code.into())];
+        Problem::not_found(self.words.fill("book-no-code", &args))
+    }
+
     /// What stands in the way of storing, in words.
     #[must_use]
     pub fn storage(&self, fault: &StoreFault) -> Problem {

@@ -28,6 +28,8 @@ pub struct DueScreen {
     pub items: Vec<DueLine>,
     /// What no backup has yet, in words.
     pub backup: Option<String>,
+    /// That label and local code come first, and live parts are for a qualified person.
+    pub cautions: Vec<String>,
 }
 
 /// Something that is due.
@@ -79,21 +81,29 @@ pub fn put_off(
     number: u32,
     (until, why): (&str, &str),
 ) -> Result<Told, Problem> {
-    let glance = core.logbook.glance(rig)?;
-    let place = number
-        .checked_sub(1)
-        .and_then(|place| usize::try_from(place).ok());
-    let found = place.and_then(|place| glance.due.get(place));
-    let asked = found.map(|due| due.asked).ok_or_else(|| {
-        let args = [("number", number.into())];
-        Problem::not_found(core.words.fill("timing-no-due", &args))
-    })?;
+    let asked = called(core, rig, number)?;
     let until = until.parse().map_err(|_| {
         let args = [("found", until.into())];
         Problem::input(core.words.fill("findings-no-day", &args))
     })?;
     let why = why.to_owned();
     core.act(rig, Act::PutOff { asked, until, why })
+}
+
+/// What a number in the list of what is due calls.
+///
+/// # Errors
+/// [`Problem`] where there is no such thing.
+pub fn called(core: &Core, rig: RigId, number: u32) -> Result<Asked, Problem> {
+    let glance = core.logbook.glance(rig)?;
+    let place = number
+        .checked_sub(1)
+        .and_then(|place| usize::try_from(place).ok());
+    let found = place.and_then(|place| glance.due.get(place));
+    found.map(|due| due.asked).ok_or_else(|| {
+        let args = [("number", number.into())];
+        Problem::not_found(core.words.fill("timing-no-due", &args))
+    })
 }
 
 /// The day and the reason of the next walk in words.
@@ -118,7 +128,7 @@ pub(crate) fn told(
         .any(|due| !matches!(due.asked, Asked::Walk | Asked::SecondLook));
     // The book is read only where something of it is to be named.
     let book = if asked_of_parts {
-        core.logbook.book(glance.rig.id).ok()
+        core.logbook.shared_book(glance.rig.id).ok()
     } else {
         None
     };
@@ -133,9 +143,13 @@ pub(crate) fn told(
         words: next_walk(core, glance),
         second_look: second.map(|due| second_look(core, due, waiting)),
         items: items
-            .map(|(place, due)| line(core, book.as_ref(), count(place + 1), due))
+            .map(|(place, due)| line(core, book.as_deref(), count(place + 1), due))
             .collect(),
         backup: crate::backup::reminder(core)?,
+        cautions: vec![
+            core.words.say("caution-label-first"),
+            core.words.say("caution-qualified"),
+        ],
     })
 }
 

@@ -112,7 +112,7 @@ fn store(core: &mut Core, book: Book) -> Result<RigId, Problem> {
 /// # Errors
 /// [`Problem`] where there is no such rig.
 pub fn write(core: &Core, rig: RigId) -> Result<Files, Problem> {
-    Ok(rigfile::write(&core.logbook.book(rig)?))
+    Ok(rigfile::write(&*core.logbook.shared_book(rig)?))
 }
 
 /// One fault in a sentence, with its file, line and column.

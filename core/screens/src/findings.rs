@@ -1,13 +1,14 @@
 //! Findings, and what was decided about them.
 
+use crate::card::{Ask, Key};
 use crate::named::count;
-use crate::{Core, Problem, Told};
+use crate::{Core, Named, Problem, Told};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{Decision, Finding, FollowUp};
 use baywalk_domain::ids::{FindingId, RigId};
 use baywalk_domain::rig::Book;
 use baywalk_domain::walk::Act;
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 use serde::Serialize;
 
 /// One finding.
@@ -39,12 +40,98 @@ pub struct FindingLine {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn findings(core: &Core, rig: RigId) -> Result<Vec<FindingLine>, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let sorted = sorted(core, rig)?;
     let lines = sorted.iter().enumerate();
     Ok(lines
         .map(|(place, finding)| line(core, &book, count(place + 1), finding))
         .collect())
+}
+
+/// The findings of a rig with the keys by which is decided about those that wait.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "mobile", derive(uniffi::Record))]
+pub struct FindingsScreen {
+    /// The findings, the open ones first, the most urgent first.
+    pub findings: Vec<FindingLine>,
+    /// What to mind.
+    pub cautions: Vec<String>,
+    /// One key an open finding, with what it asks.
+    pub keys: Vec<Key>,
+}
+
+/// The days by which something can be promised here.
+const BY: [u64; 4] = [7, 14, 28, 56];
+
+/// The findings with their keys.
+///
+/// # Errors
+/// [`Problem`] where there is no such rig or the logbook can't be read.
+pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
+    let lines = findings(core, rig)?;
+    let words = &core.words;
+    let open = lines.iter().filter(|line| line.open);
+    let keys = open.map(|line| {
+        Key::plain(
+            &format!("decide {}", line.number),
+            words.say("findings-key-decide"),
+        )
+        .noted(line.words.clone())
+        .asking(Ask::Choice {
+            question: words.say("findings-ask-decision"),
+            options: Decision::ALL
+                .iter()
+                .map(|one| Named::of(words, *one))
+                .collect(),
+        })
+        .asking(by_when(core))
+        .asking(Ask::Words {
+            question: words.say("findings-ask-note"),
+        })
+    });
+    Ok(FindingsScreen {
+        keys: keys.collect(),
+        cautions: ["caution-label-first", "caution-qualified"]
+            .map(|key| words.say(key))
+            .to_vec(),
+        findings: lines,
+    })
+}
+
+fn by_when(core: &Core) -> Ask {
+    let today = core.logbook.now().date();
+    let none = Named {
+        code: String::new(),
+        word: core.words.say("findings-no-date"),
+    };
+    let days = BY
+        .iter()
+        .filter_map(|days| today.checked_add_days(Days::new(*days)));
+    let days = days.map(|day| Named {
+        code: day.to_string(),
+        word: core.words.date(day),
+    });
+    Ask::Choice {
+        question: core.words.say("findings-ask-by"),
+        options: std::iter::once(none).chain(days).collect(),
+    }
+}
+
+/// Takes a key of the screen, with what was answered, in order.
+///
+/// # Errors
+/// [`Problem`] where there is no such key or finding, or the rules refuse it; nothing is changed then.
+pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result<Told, Problem> {
+    let text = |place: usize| typed.get(place).map_or("", |text| text.trim());
+    let number = key
+        .strip_prefix("decide ")
+        .and_then(|number| number.parse().ok());
+    let Some(number) = number else {
+        let args = [("key", key.into())];
+        return Err(Problem::input(core.words.fill("step-no-key", &args)));
+    };
+    let by = Some(text(1)).filter(|day| !day.is_empty());
+    decide(core, rig, number, (text(0), by, text(2)))
 }
 
 /// Decides about a finding, called by its number in the list.
@@ -68,23 +155,26 @@ pub fn decide(
         })?),
         None => None,
     };
-    let sorted = sorted(core, rig)?;
-    let place = number
-        .checked_sub(1)
-        .and_then(|place| usize::try_from(place).ok());
-    let finding = place.and_then(|place| sorted.get(place));
-    let finding: FindingId = finding.map(|finding| finding.raised.id).ok_or_else(|| {
-        Problem::not_found(
-            core.words
-                .fill("findings-no-such", &[("number", number.into())]),
-        )
-    })?;
+    let finding: FindingId = numbered(core, rig, number)?.raised.id;
     let follow_up = FollowUp {
         decision,
         by,
         note: note.to_owned(),
     };
     core.act(rig, Act::Decide { finding, follow_up })
+}
+
+/// The finding of a number in the list.
+pub(crate) fn numbered(core: &Core, rig: RigId, number: u32) -> Result<Finding, Problem> {
+    let sorted = sorted(core, rig)?;
+    let place = number
+        .checked_sub(1)
+        .and_then(|place| usize::try_from(place).ok());
+    let finding = place.and_then(|place| sorted.into_iter().nth(place));
+    finding.ok_or_else(|| {
+        let args = [("number", number.into())];
+        Problem::not_found(core.words.fill("findings-no-such", &args))
+    })
 }
 
 fn sorted(core: &Core, rig: RigId) -> Result<Vec<Finding>, Problem> {

@@ -43,7 +43,7 @@ pub struct LearnedLine {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn told(core: &Core, rig: RigId) -> Result<LearnedScreen, Problem> {
-    let (book, known) = (core.logbook.book(rig)?, core.logbook.known(rig)?);
+    let (book, known) = (core.logbook.shared_book(rig)?, core.logbook.known(rig)?);
     let past = learned(&book, &known);
     let words = &core.words;
     let findings = core.logbook.findings(rig)?;
@@ -60,7 +60,7 @@ pub fn told(core: &Core, rig: RigId) -> Result<LearnedScreen, Problem> {
             .map(|count| words.fill("timing-never-tight", &[("count", count.into())])),
         first: past.first.map(|(on, point)| {
             let args = [
-                ("point", words.point_name(point, &book).into()),
+                ("point", words.point_name(point, &*book).into()),
                 ("date", words.date(on).into()),
             ];
             words.fill("timing-learned-first", &args)
@@ -76,7 +76,7 @@ pub fn told(core: &Core, rig: RigId) -> Result<LearnedScreen, Problem> {
     })
 }
 
-fn line(core: &Core, told: &KindTold) -> LearnedLine {
+pub(crate) fn line(core: &Core, told: &KindTold) -> LearnedLine {
     let words = &core.words;
     let mut args: Vec<(&str, Arg<'_>)> = vec![
         ("kind", words.code(told.kind).into()),

@@ -1,6 +1,7 @@
 #![doc = include_str!("../README.md")]
 
 pub mod about;
+pub mod asked;
 pub mod backup;
 pub mod book;
 pub mod calendar;
@@ -15,12 +16,13 @@ pub mod learned;
 pub mod lines;
 mod named;
 pub mod notice;
+pub mod paper;
+pub mod past;
 pub mod photo;
 pub mod plan;
 pub mod practice;
 mod problem;
 pub mod recover;
-pub mod report;
 pub mod restore;
 pub mod result;
 pub mod rig;
@@ -31,6 +33,7 @@ mod safe;
 pub mod set_up;
 pub mod start;
 pub mod step;
+pub mod tables;
 mod told;
 pub mod torque;
 pub mod usage;

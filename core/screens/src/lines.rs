@@ -1,6 +1,7 @@
 //! The entries as JSON Lines.
 
 use crate::{Core, Problem, ProblemKind, safe};
+use baywalk_logbook::ledger::Head;
 use serde::Serialize;
 use std::io::{BufRead, Write};
 
@@ -25,18 +26,7 @@ pub fn export(core: &Core, out: impl Write) -> Result<LinesScreen, Problem> {
         .logbook
         .export(out)
         .map_err(|fault| core.storage(&fault))?;
-    let digest = head.digest.to_string();
-    let args = [
-        ("entries", head.seq.into()),
-        ("digest", digest.as_str().into()),
-    ];
-    let words = core.words.fill("backup-exported", &args);
-    let entries = head.seq;
-    Ok(LinesScreen {
-        entries,
-        digest,
-        words,
-    })
+    told(core, "backup-exported", head)
 }
 
 /// Takes exported entries into a logbook that has none yet.
@@ -52,13 +42,21 @@ pub fn import(core: &mut Core, from: impl BufRead) -> Result<LinesScreen, Proble
         ),
         fault => safe::restore_fault(&core.words, &fault),
     })?;
-    let digest = head.digest.to_string();
+    told(core, "backup-imported", head)
+}
+
+/// How many entries there are, the newest digest, and that photos go another way.
+fn told(core: &Core, key: &str, head: Head) -> Result<LinesScreen, Problem> {
+    let (entries, digest) = (head.seq, head.digest.to_string());
     let args = [
-        ("entries", head.seq.into()),
+        ("entries", entries.into()),
         ("digest", digest.as_str().into()),
     ];
-    let words = core.words.fill("backup-imported", &args);
-    let entries = head.seq;
+    let named = core.logbook.photos_named()?.len();
+    let photos = core
+        .words
+        .fill("past-photos-apart", &[("count", named.into())]);
+    let words = format!("{} {photos}", core.words.fill(key, &args));
     Ok(LinesScreen {
         entries,
         digest,

@@ -6,6 +6,7 @@ use baywalk_domain::ids::RigId;
 use baywalk_domain::rig::Book;
 use serde::Serialize;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// A notice.
 #[derive(Debug, Clone, Serialize)]
@@ -41,7 +42,7 @@ pub fn notices(core: &Core) -> Result<Vec<NoticeLine>, Problem> {
         glance.due.iter().map(move |due| (rig, due))
     });
     let next = next_notices(all, 0);
-    let mut books: BTreeMap<RigId, Option<Book>> = BTreeMap::new();
+    let mut books: BTreeMap<RigId, Option<Arc<Book>>> = BTreeMap::new();
     let names: BTreeMap<RigId, &str> = glances
         .iter()
         .map(|glance| (glance.rig.id, glance.rig.name.as_str()))
@@ -49,8 +50,8 @@ pub fn notices(core: &Core) -> Result<Vec<NoticeLine>, Problem> {
     Ok(next
         .iter()
         .map(|notice| {
-            let read = || core.logbook.book(notice.rig).ok();
-            let book = books.entry(notice.rig).or_insert_with(read).as_ref();
+            let read = || core.logbook.shared_book(notice.rig).ok();
+            let book = books.entry(notice.rig).or_insert_with(read).as_deref();
             line(
                 core,
                 notice,

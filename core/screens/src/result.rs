@@ -44,11 +44,11 @@ pub struct ResultScreen {
 /// # Errors
 /// [`Problem`] where there is no such walk or the logbook can't be read.
 pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let state = core.logbook.walk(walk)?;
     let sum = summary(&state, &book);
     let due = crate::due::due(core, rig)?;
-    let name = |id: &PointId| core.words.point_name(*id, &book);
+    let name = |id: &PointId| core.words.point_name(*id, &*book);
     Ok(ResultScreen {
         walk: walk.to_string(),
         ended: ended(core, &state),
@@ -62,7 +62,7 @@ pub fn result(core: &Core, rig: RigId, walk: WalkId) -> Result<ResultScreen, Pro
             .alive
             .iter()
             .filter(|_| state.ending != Some(Ending::Whole))
-            .map(|alive| core.words.source_name(alive.source, &book))
+            .map(|alive| core.words.source_name(alive.source, &*book))
             .collect(),
         grades: grades(core, &sum),
         moved: records(&state, &book, moved)

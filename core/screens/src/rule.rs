@@ -53,7 +53,7 @@ const FIELDS: [&str; 12] = [
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn rules(core: &Core, rig: RigId) -> Result<RulesScreen, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let known = core.logbook.known(rig)?;
     let lines = known
         .rules
@@ -62,7 +62,7 @@ pub fn rules(core: &Core, rig: RigId) -> Result<RulesScreen, Problem> {
         .map(|(place, rule)| RuleLine {
             number: count(place + 1),
             id: rule.id.to_string(),
-            words: core.words.rule(rule, &book),
+            words: core.words.rule(rule, &*book),
         });
     let empty = known
         .rules
@@ -84,18 +84,26 @@ pub fn set(
     number: Option<u32>,
     fields: &[(String, String)],
 ) -> Result<Told, Problem> {
-    let book = core.logbook.book(rig)?;
     let id = match number {
-        Some(number) => numbered(core, rig, number)?,
+        Some(number) => called(core, rig, number)?,
         None => RuleId::new(core.logbook.new_id()),
     };
-    let rule = Parts {
-        core,
-        book: &book,
-        fields,
-    }
-    .rule(id)?;
+    let rule = of_parts(core, rig, id, fields)?;
     core.act(rig, Act::Rule(RuleChange::Set(rule)))
+}
+
+/// The rule that its parts tell; nothing is changed.
+///
+/// # Errors
+/// [`Problem`] where a part can't be read, or there is no such rig.
+pub fn of_parts(
+    core: &Core,
+    rig: RigId,
+    id: RuleId,
+    fields: &[(String, String)],
+) -> Result<Rule, Problem> {
+    let book = &core.logbook.shared_book(rig)?;
+    Parts { core, book, fields }.rule(id)
 }
 
 /// Drops a rule, called by its number in the list.
@@ -103,11 +111,15 @@ pub fn set(
 /// # Errors
 /// [`Problem`] where there is no such rule.
 pub fn drop(core: &mut Core, rig: RigId, number: u32) -> Result<Told, Problem> {
-    let id = numbered(core, rig, number)?;
+    let id = called(core, rig, number)?;
     core.act(rig, Act::Rule(RuleChange::Drop(id)))
 }
 
-fn numbered(core: &Core, rig: RigId, number: u32) -> Result<RuleId, Problem> {
+/// The rule that a number in the list calls.
+///
+/// # Errors
+/// [`Problem`] where there is no such rule.
+pub fn called(core: &Core, rig: RigId, number: u32) -> Result<RuleId, Problem> {
     let known = core.logbook.known(rig)?;
     let place = number
         .checked_sub(1)

@@ -109,14 +109,24 @@ fn lines_fault(words: &Words, fault: &LinesFault) -> Problem {
         return Problem::new(ProblemKind::TooNew, sentence);
     }
     let why = match &fault.why {
-        LineFault::Digest | LineFault::Number { .. } => words.say("backup-line-digest"),
+        LineFault::Digest { found, expected } => {
+            let (found, expected) = (found.to_string(), expected.to_string());
+            let args = [("found", found.into()), ("expected", expected.into())];
+            words.fill("backup-line-digest", &args)
+        }
+        LineFault::Number { found, expected } => {
+            let args = [("found", (*found).into()), ("expected", (*expected).into())];
+            words.fill("backup-line-number", &args)
+        }
+        LineFault::Entry(fault) => {
+            words.fill("backup-line-entry", &[("why", fault.to_string().into())])
+        }
         LineFault::Cut | LineFault::End | LineFault::Behind => words.say("backup-line-end"),
         LineFault::Unread(_)
         | LineFault::TooLong { .. }
         | LineFault::Form
         | LineFault::NotCanonical
-        | LineFault::Twice
-        | LineFault::Entry(_) => words.say("backup-line-form"),
+        | LineFault::Twice => words.say("backup-line-form"),
     };
     let args = [("line", fault.line.into()), ("why", why.into())];
     Problem::new(ProblemKind::Damaged, words.fill("backup-line", &args))

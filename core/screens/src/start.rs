@@ -1,7 +1,7 @@
 //! Starting a walk.
 
-use crate::{Core, Problem, Told, report};
-use baywalk_domain::ids::RigId;
+use crate::{Core, Problem, Told, paper};
+use baywalk_domain::ids::{BayId, RigId};
 use baywalk_domain::rig::{Bay, Book, Code, DeviceKind};
 use baywalk_domain::walk::{Act, Scope};
 use serde::Serialize;
@@ -34,9 +34,9 @@ pub struct FirstWalk {
 /// # Errors
 /// [`Problem`] where there is no such rig or the logbook can't be read.
 pub fn first(core: &Core, rig: RigId) -> Result<Option<FirstWalk>, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let mut bays = book.bays_in_order();
-    if bays.len() <= FIRST_BAYS || report::last_walk(core, rig).is_ok() {
+    if bays.len() <= FIRST_BAYS || paper::last_walk(core, rig).is_ok() {
         return Ok(None);
     }
     let rank = |bay: &&Bay| {
@@ -74,15 +74,10 @@ pub struct Wish<'a> {
 /// # Errors
 /// [`Problem`] where a bay is not known, a walk is open already, or nothing waits for a second look.
 pub fn start(core: &mut Core, rig: RigId, wish: &Wish<'_>) -> Result<Told, Problem> {
-    let book = core.logbook.book(rig)?;
     let scope = match (wish.second_look, wish.bays) {
         (true, _) => Scope::SecondLook(core.logbook.unsettled(rig)?),
         (false, []) => Scope::Whole,
-        (false, bays) => Scope::Bays(
-            bays.iter()
-                .map(|code| bay(core, &book, code))
-                .collect::<Result<_, _>>()?,
-        ),
+        (false, bays) => Scope::Bays(called(core, rig, bays)?),
     };
     let person = match wish.person.trim() {
         "" => core.words.say("start-somebody"),
@@ -91,13 +86,17 @@ pub fn start(core: &mut Core, rig: RigId, wish: &Wish<'_>) -> Result<Told, Probl
     core.act(rig, Act::Start { person, scope })
 }
 
-fn bay(core: &Core, book: &Book, text: &str) -> Result<baywalk_domain::ids::BayId, Problem> {
+/// The bays with codes.
+fn called(core: &Core, rig: RigId, codes: &[String]) -> Result<Vec<BayId>, Problem> {
+    let book = core.logbook.shared_book(rig)?;
+    codes.iter().map(|code| bay(core, &book, code)).collect()
+}
+
+fn bay(core: &Core, book: &Book, text: &str) -> Result<BayId, Problem> {
     let code = Code::parse(text).map_err(|fault| Problem::input(core.words.code_fault(&fault)))?;
     let found = book
         .bays
         .iter()
         .find(|bay| bay.code == code && !bay.retired);
-    found.map(|bay| bay.id).ok_or_else(|| {
-        Problem::not_found(core.words.fill("book-no-code", &[("code", text.into())]))
-    })
+    found.map(|bay| bay.id).ok_or_else(|| core.no_code(text))
 }

@@ -67,14 +67,13 @@ fn question<T: Coded>(words: &Words, column: &str, key: &str) -> TorqueQuestion 
 /// # Errors
 /// [`Problem`] where the rig has no such terminal or the logbook can't be read.
 pub fn of_point(core: &Core, rig: RigId, code: &str) -> Result<TorqueScreen, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let named = Code::parse(code).map_err(|fault| Problem::input(core.words.code_fault(&fault)))?;
     let point = book.points.iter().find(|point| point.code == named);
     let terminal = point.and_then(|point| point.terminal());
-    let missing = || Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]));
     Ok(torque(
         core,
-        terminal.ok_or_else(missing)?,
+        terminal.ok_or_else(|| core.no_code(code))?,
         &book.tools,
         &core.logbook.practice()?,
     ))

@@ -22,9 +22,8 @@ pub fn odometer(core: &mut Core, rig: RigId, text: &str) -> Result<Told, Problem
 /// # Errors
 /// [`Problem`] where the reading or the reason can't be read, or no note stands that could be wrong.
 pub fn restart(core: &mut Core, rig: RigId, text: &str, why: &str) -> Result<Told, Problem> {
-    let reading = stated(core, text)?;
-    let why = code::<Restart>(core, why)?;
-    core.act(rig, Act::Usage(Usage::Restart { reading, why }))
+    let usage = of_restart(core, text, why)?;
+    core.act(rig, Act::Usage(usage))
 }
 
 /// Notes the hour meter of the engine, written as `812 h`.
@@ -54,23 +53,51 @@ pub fn event(
     core: &mut Core,
     rig: RigId,
     kind: &str,
-    (about, distance, note): (&str, &str, &str),
+    parts: (&str, &str, &str),
 ) -> Result<Told, Problem> {
-    let book = core.logbook.book(rig)?;
+    let usage = of_event(core, rig, kind, parts)?;
+    core.act(rig, Act::Usage(usage))
+}
+
+/// The note that an odometer goes on from a reading, and why; nothing is changed.
+///
+/// # Errors
+/// [`Problem`] where the reading or the reason can't be read.
+pub fn of_restart(core: &Core, text: &str, why: &str) -> Result<Usage, Problem> {
+    Ok(Usage::Restart {
+        reading: stated(core, text)?,
+        why: code::<Restart>(core, why)?,
+    })
+}
+
+/// The note of an event, by the parts of [`event`]; nothing is changed.
+///
+/// # Errors
+/// [`Problem`] where a part can't be read or names nothing.
+pub fn of_event(
+    core: &Core,
+    rig: RigId,
+    kind: &str,
+    (about, distance, note): (&str, &str, &str),
+) -> Result<Usage, Problem> {
+    let book = core.logbook.shared_book(rig)?;
     let distance = match distance.trim() {
         "" => None,
         text => Some(stated(core, text)?),
     };
-    let usage = Usage::Event {
+    Ok(Usage::Event {
         event: code::<EventKind>(core, kind)?,
         reach: reach(core, &book, about)?,
         distance,
         note: note.to_owned(),
-    };
-    core.act(rig, Act::Usage(usage))
+    })
 }
 
-fn stated<U: Unit>(core: &Core, text: &str) -> Result<Stated<U>, Problem> {
+/// A quantity as it is noted, such as `41230 mi`.
+///
+/// # Errors
+/// [`Problem`] where it can't be read.
+pub fn stated<U: Unit>(core: &Core, text: &str) -> Result<Stated<U>, Problem> {
     Stated::parse_pair(text).map_err(|fault| Problem::input(core.words.stated_fault(&fault)))
 }
 

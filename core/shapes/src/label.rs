@@ -87,7 +87,8 @@ pub fn width_of(text: &str, size: Size) -> f64 {
 }
 
 /// The text, cut with an ellipsis where it is wider than there is room; empty where there is none.
-pub(crate) fn cut(text: &str, size: Size, room: f64) -> String {
+#[must_use]
+pub fn cut(text: &str, size: Size, room: f64) -> String {
     if width_of(text, size) <= room {
         return text.to_owned();
     }

@@ -31,7 +31,7 @@ pub mod tag;
 
 pub use bounds::Bounds;
 pub use drawing::{Dash, Drawing, Part, Shape};
-pub use label::{Anchor, Label, Size, width_of};
+pub use label::{Anchor, Label, Size, cut, width_of};
 pub use path::{Path, Segment};
 pub use point::Point;
 pub use role::Role;

@@ -23,8 +23,9 @@ macro_rules! themes {
 }
 
 themes!(
-    "advice", "backup", "cautions", "codes", "faults", "files", "photos", "plan", "refusals",
-    "report", "set_up", "shell", "steps", "storage", "terminal", "timing", "units", "walk",
+    "advice", "backup", "cautions", "codes", "faults", "files", "past", "photos", "plan",
+    "refusals", "report", "set_up", "shell", "steps", "storage", "terminal", "timing", "units",
+    "walk",
 );
 
 static ENGLISH_BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("en", ENGLISH));

@@ -4,7 +4,6 @@ import Observation
 /// Something new, asked for one question at a time.
 public struct AddingState {
     public var form: SetUpForm?
-    public var walking = false
     public var answers: [String] = []
     public var typed = ""
     public var added: Added?
@@ -33,13 +32,12 @@ public final class AddingModel {
     private let piece: Piece
     private let bay: String
 
-    public init(core: Core, phone: Phone, rig: String, piece: Piece, bay: String, width: Double) throws {
+    public init(core: Core, phone: Phone, rig: String, piece: Piece, bay: String) {
         (self.core, self.phone, self.rig, self.piece, self.bay) = (core, phone, rig, piece, bay)
-        let walking = try core.rig(rig, width).walking
         do {
-            state = AddingState(form: try core.setUpForm(rig, piece, bay), walking: walking)
+            state = AddingState(form: try core.setUpForm(rig, piece, bay))
         } catch {
-            state = AddingState(walking: walking, refused: sentence(of: error))
+            state = AddingState(refused: sentence(of: error))
         }
     }
 

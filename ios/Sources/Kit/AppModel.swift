@@ -14,6 +14,9 @@ public enum Shown {
     case setUp(SetUpModel)
     case plan(PlanModel)
     case whenNext(WhenModel)
+    case findings(FindingsModel)
+    case past(PastModel)
+    case papers(PapersModel)
     case adding(AddingModel)
     case filling(FillingModel)
     case stuck(String)
@@ -63,7 +66,7 @@ public final class AppModel {
         guard laid != room, width > 0 else { return }
         room = laid
         switch shown {
-        case .adding, .filling, .safe, .torque, .setUp, .rigs, .plan, .whenNext: break
+        case .adding, .filling, .safe, .torque, .setUp, .rigs, .plan, .whenNext, .findings, .papers: break
         default: go(to: place)
         }
     }
@@ -98,17 +101,21 @@ public final class AppModel {
         case .walk(let rig): return .card(try CardModel(core: core, phone: phone, rig: rig, room: room) { go(.result(rig)) })
         case .bay(let rig, let code):
             return .bay(try BayModel(core: core, phone: phone, rig: rig, code: code, width: room.width, go: go))
-        case .result(let rig): return .result(try ResultModel(core: core, phone: phone, rig: rig, width: inner))
+        case .result(let rig): return .result(try ResultModel(core: core, rig: rig, width: inner, go: go))
         case .safe: return .safe(safe())
         case .torque: return .torque(try TorqueModel(core: core))
         case .pins(let rig, let code): return .pins(try PinsModel(core: core, rig: rig, bay: code, width: room.width))
         case .setUp(let rig): return .setUp(try SetUpModel(core: core, rig: rig, go: go))
-        case .plan(let rig): return .plan(try PlanModel(core: core, rig: rig, width: inner) { go(.walk(rig)) })
+        case .plan(let rig): return .plan(PlanModel(core: core, rig: rig) { go(.walk(rig)) })
         case .whenNext(let rig): return .whenNext(try WhenModel(core: core, phone: phone, rig: rig))
+        case .past(let rig, let code, _):
+            return .past(try PastModel(core: core, rig: rig, code: code, width: inner) { go(.past(rig, $0, back: place)) })
+        case .findings(let rig): return .findings(try FindingsModel(core: core, rig: rig, go: go))
+        case .papers(let rig, _): return .papers(try PapersModel(core: core, phone: phone, rig: rig, written: say("shell-hand-on")))
         case .adding(let rig, let piece, let bay, _):
-            return .adding(try AddingModel(core: core, phone: phone, rig: rig, piece: piece, bay: bay, width: inner))
+            return .adding(AddingModel(core: core, phone: phone, rig: rig, piece: piece, bay: bay))
         case .facts(let rig, let code, let back):
-            return .filling(try FillingModel(core: core, rig: rig, code: code) { go(back) })
+            return .filling(try FillingModel(core: core, rig: rig, code: code) { go(.past(rig, code, back: place)) } onGone: { go(back) })
         }
     }
 

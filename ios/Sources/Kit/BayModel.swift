@@ -4,8 +4,6 @@ import Observation
 /// A bay: its photo with pins, its points in rows, and what stays untouched.
 public struct BayState {
     public var view: BayView
-    /// Whether a walk is open, so that photos can be taken.
-    public var walking: Bool
     /// Whether what can be added and filled in is listed.
     public var more = false
     public var told: [String] = []
@@ -36,7 +34,7 @@ public final class BayModel {
 
     public init(core: Core, phone: Phone, rig: String, code: String, width: Double, go: @escaping (Place) -> Void) throws {
         (self.core, self.phone, self.rig, self.code, self.width, self.go) = (core, phone, rig, code, width, go)
-        state = BayState(view: try core.bay(rig, code, width), walking: try core.rig(rig, width).walking)
+        state = BayState(view: try core.bay(rig, code, width))
     }
 
     public func send(_ event: BayEvent) {
@@ -56,8 +54,7 @@ public final class BayModel {
     private func change(_ work: () throws -> [String]) {
         do {
             let told = try work()
-            let walking = try core.rig(rig, width).walking
-            state = BayState(view: try core.bay(rig, code, width), walking: walking, more: state.more, told: told)
+            state = BayState(view: try core.bay(rig, code, width), more: state.more, told: told)
         } catch {
             (state.refused, state.told) = (sentence(of: error), [])
         }

@@ -21,7 +21,12 @@ public struct Core {
     public var photoForgotten: (_ path: String) throws -> String
     public var photosArrived: () throws -> [ArrivedLine]
     public var result: (_ rig: String, _ width: Double) throws -> ResultView
-    public var report: (_ rig: String) throws -> String
+    public var papers: (_ rig: String) throws -> [Key]
+    public var writePaper: (_ rig: String, _ key: String, _ country: String, _ folder: String) throws -> String
+    public var findings: (_ rig: String) throws -> FindingsScreen
+    public var findingsPress: (_ rig: String, _ key: String, _ answers: [String]) throws -> Told
+    public var past: (_ rig: String, _ code: String?, _ width: Double) throws -> PastView
+    public var tables: (_ path: String) throws -> TablesScreen
     public var calendar: (_ rig: String) throws -> String
     public var notices: () throws -> [NoticeLine]
     public var torqueForm: () throws -> [TorqueQuestion]

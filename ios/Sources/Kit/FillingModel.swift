@@ -16,6 +16,7 @@ public enum FillingEvent {
     case answer(String)
     case leave
     case retire
+    case past
 }
 
 @MainActor @Observable
@@ -24,10 +25,11 @@ public final class FillingModel {
     private let core: Core
     private let rig: String
     private let code: String
+    private let onPast: () -> Void
     private let onGone: () -> Void
 
-    public init(core: Core, rig: String, code: String, onGone: @escaping () -> Void) throws {
-        (self.core, self.rig, self.code, self.onGone) = (core, rig, code, onGone)
+    public init(core: Core, rig: String, code: String, onPast: @escaping () -> Void, onGone: @escaping () -> Void) throws {
+        (self.core, self.rig, self.code, self.onPast, self.onGone) = (core, rig, code, onPast, onGone)
         state = FillingState(facts: try core.facts(rig, code))
     }
 
@@ -37,6 +39,7 @@ public final class FillingModel {
         case .type(let text): (state.typed, state.refused) = (text, "")
         case .answer(let text): fill(text)
         case .leave: (state.open, state.sure, state.refused) = (nil, false, "")
+        case .past: onPast()
         case .retire: if state.sure { retire() } else { state.sure = true }
         }
     }

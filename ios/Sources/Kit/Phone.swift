@@ -9,8 +9,16 @@ public struct Phone {
     public var keep: (_ key: String, _ value: String) -> Void
     /// A path for a new backup.
     public var backupPath: () -> String
-    /// Hands a text on as a file whose name ends so.
-    public var share: (_ ending: String, _ text: String) -> Void
+    /// A path for new tables.
+    public var tablesPath: () -> String
+    /// The folder into which files are written that are handed on.
+    public var outgoing: () -> String
+    /// The country of the phone, by its code of two letters: it decides what paper is usual.
+    public var country: () -> String
+    /// Hands on a file of the outgoing folder.
+    public var share: (_ file: String) -> Void
+    /// Hands on the calendar file of a rig.
+    public var shareCalendar: (_ ics: String) -> Void
     /// Hands a backup that was written on to where its owner keeps it.
     public var handOver: (_ backup: String) -> Void
     /// Asks for a backup; hands over the path of its file.
@@ -26,22 +34,28 @@ public struct Phone {
         kept: @escaping (String) -> String?,
         keep: @escaping (String, String) -> Void,
         backupPath: @escaping () -> String,
-        share: @escaping (String, String) -> Void,
+        tablesPath: @escaping () -> String,
+        outgoing: @escaping () -> String,
+        country: @escaping () -> String,
+        share: @escaping (String) -> Void,
+        shareCalendar: @escaping (String) -> Void,
         handOver: @escaping (String) -> Void,
         pickBackup: @escaping (@escaping @MainActor (String) -> Void) -> Void,
         photo: @escaping (String, String, @escaping @MainActor ([String]) -> Void) -> Void,
         feel: @escaping (Feel) -> Void,
         offers: @escaping () -> [Offer]
     ) {
-        (self.kept, self.keep, self.backupPath, self.share, self.handOver) = (kept, keep, backupPath, share, handOver)
+        (self.kept, self.keep, self.backupPath, self.handOver) = (kept, keep, backupPath, handOver)
+        self.tablesPath = tablesPath
+        (self.outgoing, self.country, self.share, self.shareCalendar) = (outgoing, country, share, shareCalendar)
         (self.pickBackup, self.photo, self.feel, self.offers) = (pickBackup, photo, feel, offers)
     }
 
     /// A phone that does nothing and remembers nothing, for previews.
     public static var still: Phone {
         Phone(
-            kept: { _ in nil }, keep: { _, _ in }, backupPath: { "" }, share: { _, _ in }, handOver: { _ in },
-            pickBackup: { _ in }, photo: { _, _, _ in }, feel: { _ in }, offers: { [] }
+            kept: { _ in nil }, keep: { _, _ in }, backupPath: { "" }, tablesPath: { "" }, outgoing: { "" }, country: { "" }, share: { _ in },
+            shareCalendar: { _ in }, handOver: { _ in }, pickBackup: { _ in }, photo: { _, _, _ in }, feel: { _ in }, offers: { [] }
         )
     }
 }

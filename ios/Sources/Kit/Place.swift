@@ -13,6 +13,9 @@ public indirect enum Place: Equatable, Hashable, Sendable {
     case setUp(String)
     case plan(String)
     case whenNext(String)
+    case findings(String)
+    case past(String, String?, back: Place)
+    case papers(String, back: Place)
     case adding(String, Piece, bay: String, back: Place)
     case facts(String, String, back: Place)
 
@@ -21,9 +24,10 @@ public indirect enum Place: Equatable, Hashable, Sendable {
         switch self {
         case .rigs: nil
         case .rig: .rigs
-        case .walk(let rig), .bay(let rig, _), .result(let rig), .setUp(let rig), .plan(let rig), .whenNext(let rig): .rig(rig)
+        case .walk(let rig), .bay(let rig, _), .result(let rig), .setUp(let rig), .plan(let rig), .whenNext(let rig),
+            .findings(let rig): .rig(rig)
         case .pins(let rig, let bay): .bay(rig, bay)
-        case .safe(let back), .torque(let back), .adding(_, _, _, let back), .facts(_, _, let back): back
+        case .safe(let back), .torque(let back), .papers(_, let back), .past(_, _, let back), .adding(_, _, _, let back), .facts(_, _, let back): back
         }
     }
 }

@@ -5,7 +5,6 @@ import Observation
 public struct PlanState {
     public var typed = ""
     public var screen: PlanScreen?
-    public var walking = false
     public var open: String?
     public var refused = ""
 }
@@ -26,9 +25,9 @@ public final class PlanModel {
     private let rig: String
     private let onWalk: () -> Void
 
-    public init(core: Core, rig: String, width: Double, onWalk: @escaping () -> Void) throws {
+    public init(core: Core, rig: String, onWalk: @escaping () -> Void) {
         (self.core, self.rig, self.onWalk) = (core, rig, onWalk)
-        state = PlanState(walking: try core.rig(rig, width).walking)
+        state = PlanState()
     }
 
     public func send(_ event: PlanEvent) {

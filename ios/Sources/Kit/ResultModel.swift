@@ -4,29 +4,28 @@ import Observation
 /// How a walk ended: what stays out of service and what was not judged come first.
 public struct ResultState {
     public var view: ResultView
-    public var refused = ""
 }
 
 public enum ResultEvent {
-    case share
+    case papers
+    case findings
 }
 
 @MainActor @Observable
 public final class ResultModel {
     public private(set) var state: ResultState
-    private let core: Core
-    private let phone: Phone
     private let rig: String
+    private let go: (Place) -> Void
 
-    public init(core: Core, phone: Phone, rig: String, width: Double) throws {
-        (self.core, self.phone, self.rig) = (core, phone, rig)
+    public init(core: Core, rig: String, width: Double, go: @escaping (Place) -> Void) throws {
+        (self.rig, self.go) = (rig, go)
         state = ResultState(view: try core.result(rig, width))
     }
 
     public func send(_ event: ResultEvent) {
         switch event {
-        case .share:
-            do { phone.share("html", try core.report(rig)) } catch { state.refused = sentence(of: error) }
+        case .papers: go(.papers(rig, back: .result(rig)))
+        case .findings: go(.findings(rig))
         }
     }
 }

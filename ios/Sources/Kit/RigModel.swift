@@ -15,6 +15,9 @@ public enum RigEvent {
     case setUp
     case plan
     case whenNext
+    case past
+    case findings
+    case papers
     case bay(String)
     case result
     case safe
@@ -41,6 +44,9 @@ public final class RigModel {
         case .setUp: go(.setUp(rig))
         case .plan: go(.plan(rig))
         case .whenNext: go(.whenNext(rig))
+        case .past: go(.past(rig, nil, back: .rig(rig)))
+        case .findings: go(.findings(rig))
+        case .papers: go(.papers(rig, back: .rig(rig)))
         case .bay(let code): go(.bay(rig, code))
         case .result: go(.result(rig))
         case .safe: go(.safe(back: .rig(rig)))

@@ -19,6 +19,7 @@ public struct SafeState {
 public enum SafeEvent {
     case backUp
     case verify
+    case tables
     case pick
     case restore
     case passphrase(String)
@@ -45,6 +46,7 @@ public final class SafeModel {
         switch event {
         case .backUp: tell { try self.backUp() }
         case .verify: tell { try self.core.verify().words }
+        case .tables: tell { try self.tables() }
         case .pick: phone.pickBackup { [weak self] path in self?.picked(path) }
         case .restore: tell { try self.core.restore(self.state.picked ?? "", self.state.passphrase).words }
         case .passphrase(let text): (state.passphrase, state.refused) = (text, "")
@@ -77,6 +79,13 @@ public final class SafeModel {
         let path = phone.backupPath()
         let words = try core.backUp(path, state.passphrase).words
         phone.handOver(path)
+        return words
+    }
+
+    private func tables() throws -> [String] {
+        let path = phone.tablesPath()
+        let words = try core.tables(path).words
+        phone.share(path)
         return words
     }
 

@@ -38,7 +38,7 @@ public final class WhenModel {
         case .answer(let text): answered(text)
         case .leave: (state.asking, state.refused) = (nil, "")
         case .calendar:
-            do { phone.share("ics", try core.calendar(rig)) } catch { state.refused = sentence(of: error) }
+            do { phone.shareCalendar(try core.calendar(rig)) } catch { state.refused = sentence(of: error) }
         }
     }
 

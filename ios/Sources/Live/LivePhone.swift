@@ -21,7 +21,11 @@ public final class LivePhone {
             kept: { self.choices.string(forKey: $0) },
             keep: { self.choices.set($1, forKey: $0) },
             backupPath: { self.folders.stamped("backup", "zip").path },
-            share: share,
+            tablesPath: { self.folders.stamped("tables", "zip").path },
+            outgoing: { self.folders.outgoing.path },
+            country: { Locale.current.region?.identifier ?? "" },
+            share: { handOn(URL(fileURLWithPath: $0)) },
+            shareCalendar: shareCalendar,
             handOver: handOver,
             pickBackup: { self.picker.ask(then: $0) },
             photo: photo,
@@ -30,9 +34,9 @@ public final class LivePhone {
         )
     }
 
-    private func share(_ ending: String, _ text: String) {
-        let file = folders.stamped("walk", ending)
-        if (try? Data(text.utf8).write(to: file, options: .atomic)) != nil { handOn(file) }
+    private func shareCalendar(_ ics: String) {
+        let file = folders.stamped("walks", "ics")
+        if (try? Data(ics.utf8).write(to: file, options: .atomic)) != nil { handOn(file) }
     }
 
     /// Where the copy for the phone's own backup can't be written, the backup itself is handed on all the same.

@@ -31,8 +31,8 @@ public struct AddingPage: View {
     }
 
     @ViewBuilder private var done: some View {
-        if isPoint && state.added != nil {
-            if state.walking { PressKey(say("shell-photo")) { send(.photo) } }
+        if isPoint, let added = state.added {
+            if added.walking { PressKey(say("shell-photo")) { send(.photo) } }
             PressKey(say("shell-again")) { send(.again) }
         }
         PressKey(say("shell-pins-done"), weight: .primary, least: 76, press: onBack)

@@ -64,10 +64,10 @@ private struct BayKeys: View {
             }
         }
         KeyRow {
-            if state.walking { PressKey(say("shell-photo"), inset: 4) { send(.photo) } }
+            if view.walking { PressKey(say("shell-photo"), inset: 4) { send(.photo) } }
             if view.photo?.path != nil { PressKey(say("shell-pins"), inset: 4) { send(.pins) } }
         }
-        if state.walking { PressKey(say("shell-to-card"), weight: .primary, least: 76) { send(.goOn) } }
+        if view.walking { PressKey(say("shell-to-card"), weight: .primary, least: 76) { send(.goOn) } }
     }
 }
 

@@ -20,6 +20,7 @@ public struct FillingPage: View {
             if let open = state.open {
                 AskKeys(ask: open.ask, typed: state.typed, onType: { send(.type($0)) }, onAnswer: { send(.answer($0)) })
             } else {
+                if state.facts.isPoint { PressKey(say("shell-past")) { send(.past) } }
                 PressKey(state.sure ? say("shell-retire-sure") : say("shell-retire")) { send(.retire) }
             }
         } content: {

@@ -32,7 +32,7 @@ public struct PlanPage: View {
 
     @ViewBuilder private func following(_ screen: PlanScreen) -> some View {
         PressKey(say("shell-plan-anew")) { send(.anew) }
-        if state.walking && !screen.followed {
+        if screen.walking && !screen.followed {
             PressKey(say("shell-plan-follow"), weight: .primary, least: 76) { send(.follow) }
         } else if screen.followed {
             PressKey(say("shell-plan-leave")) { send(.leave) }

@@ -19,9 +19,9 @@ public struct ResultPage: View {
         Sheet {
             Head(say("shell-result"), onBack: onBack)
         } keys: {
-            PressKey(say("shell-share-report"), weight: .primary, least: 76) { send(.share) }
+            PressKey(say("shell-findings")) { send(.findings) }
+            PressKey(say("shell-papers"), weight: .primary, least: 76) { send(.papers) }
         } content: {
-            Answer(refused: state.refused)
             Words(screen.ended, .heading)
             if !screen.outOfService.isEmpty {
                 Words(say("shell-out-of-service"), .heading)
@@ -38,7 +38,7 @@ public struct ResultPage: View {
     }
 }
 
-private struct Listed: View {
+struct Listed: View {
     let title: String
     let lines: [String]
 

@@ -25,7 +25,6 @@ public struct RigPage: View {
             Painted(state.view.strip, description: screen.bays.map { "\($0.code) \($0.name), \($0.stage.word)" }.joined(separator: ", "))
             Words(screen.points, .heading)
             Words(screen.moved, .body)
-            Words(screen.findings, .body)
             Answer(refused: state.refused)
             RigDue(screen: screen, send: send)
             ForEach(Array(screen.bays.enumerated()), id: \.offset) { bay in
@@ -68,8 +67,15 @@ private struct RigDue: View {
         Words(screen.due.backup ?? "", .body)
         KeyRow {
             PressKey(say("shell-when"), inset: 4) { send(.whenNext) }
+            PressKey(say("shell-past"), inset: 4) { send(.past) }
+        }
+        KeyRow {
             PressKey(say("shell-plan"), inset: 4) { send(.plan) }
             PressKey(say("shell-set-up"), inset: 4) { send(.setUp) }
+        }
+        KeyRow {
+            PressKey(say("shell-findings"), note: screen.findings, inset: 4) { send(.findings) }
+            PressKey(say("shell-papers"), inset: 4) { send(.papers) }
         }
         Hairline()
     }

@@ -29,6 +29,7 @@ public struct SafePage: View {
             Answer(refused: state.refused)
             Words(say("shell-passphrase"), .body)
             TypedField(state.passphrase, label: say("shell-passphrase")) { send(.passphrase($0)) }
+            PressKey(say("shell-tables")) { send(.tables) }
             Chosen(title: "shell-look", all: Look.allCases, now: state.look, key: { "shell-look-\($0.rawValue)" }) { send(.looks($0)) }
             Chosen(title: "shell-hand", all: Hand.allCases, now: state.hand, key: { "shell-hand-\($0.rawValue)" }) { send(.holds($0)) }
             Chosen(title: "shell-language", all: languages, now: state.language, key: { "shell-language-\($0.isEmpty ? "phone" : $0)" }) { send(.speaks($0)) }

@@ -45,6 +45,7 @@ private struct Standing: View {
             Answer(refused: state.refused)
             ForEach(Array(screen.due.items.enumerated()), id: \.offset) { item in Due(line: item.element).id(item.offset) }
             Words(screen.due.secondLook?.words ?? "", .body)
+            Lines(screen.due.cautions, .note)
             Hairline()
             Lines(screen.rules.rules.map(\.words), .body)
             Words(screen.rules.empty ?? "", .body)

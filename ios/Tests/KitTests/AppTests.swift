@@ -23,6 +23,7 @@ import Testing
         let places: [Place] = [
             .rigs, .rig(scene.rig), .walk(scene.rig), .bay(scene.rig, bay), .result(scene.rig), .safe(back: .rigs), .torque(back: .rig(scene.rig)),
             .pins(scene.rig, bay), .setUp(scene.rig), .plan(scene.rig), .whenNext(scene.rig),
+            .past(scene.rig, nil, back: .rig(scene.rig)), .findings(scene.rig), .papers(scene.rig, back: .findings(scene.rig)),
             .adding(scene.rig, .bay, bay: "", back: .setUp(scene.rig)), .facts(scene.rig, bay, back: .bay(scene.rig, bay)),
         ]
         for place in places {

@@ -41,7 +41,7 @@ private struct Line: Decodable {
             try scene.again()
             try stand()
         case "plan":
-            let plan = try PlanModel(core: scene.core, rig: rig, width: 328) {}
+            let plan = PlanModel(core: scene.core, rig: rig) {}
             for event in [PlanEvent.type(text), .make, .follow] { plan.send(event) }
             try #require(plan.state.refused == "")
             try stand()

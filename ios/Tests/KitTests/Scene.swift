@@ -47,7 +47,8 @@ final class Scene {
 @MainActor
 final class Remembered {
     var kept: [String: String] = [:]
-    var shared: [(ending: String, text: String)] = []
+    var calendars: [String] = []
+    var outgoing = NSTemporaryDirectory()
     var handedOver: [String] = []
     var felt: [Feel] = []
     var backup = ""
@@ -58,7 +59,8 @@ final class Remembered {
     var phone: Phone {
         Phone(
             kept: { self.kept[$0] }, keep: { self.kept[$0] = $1 }, backupPath: { self.backup },
-            share: { self.shared.append(($0, $1)) }, handOver: { self.handedOver.append($0) },
+            tablesPath: { self.outgoing + "/tables.zip" }, outgoing: { self.outgoing }, country: { "US" }, share: { self.handedOver.append($0) },
+            shareCalendar: { self.calendars.append($0) }, handOver: { self.handedOver.append($0) },
             pickBackup: { $0(self.backup) }, photo: { rig, place, entered in entered(self.photo(rig, place)) },
             feel: { self.felt.append($0) },
             offers: { [Offer(word: "shell-cloud", note: "shell-cloud-note", allowed: self.offered > 0) { self.offered += 1 }] }

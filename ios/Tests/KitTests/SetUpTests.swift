@@ -6,7 +6,7 @@ import Testing
 /// A rig set up by a person, photographed, pinned and brought back, over the real core.
 @MainActor @Suite struct SetUpTests {
     private func adding(_ scene: Scene, _ rig: String, _ piece: Piece, _ bay: String, _ answers: [String] = []) throws -> AddingModel {
-        let model = try AddingModel(core: scene.core, phone: scene.phone.phone, rig: rig, piece: piece, bay: bay, width: 328)
+        let model = AddingModel(core: scene.core, phone: scene.phone.phone, rig: rig, piece: piece, bay: bay)
         for answer in answers { model.send(.answer(answer)) }
         return model
     }
@@ -38,7 +38,7 @@ import Testing
 
     private func fill(_ scene: Scene, _ rig: String, _ code: String) throws {
         var gone = 0
-        let filling = try FillingModel(core: scene.core, rig: rig, code: code) { gone += 1 }
+        let filling = try FillingModel(core: scene.core, rig: rig, code: code) {} onGone: { gone += 1 }
         filling.send(.open(try #require(filling.state.facts.facts.first { $0.column == "name" })))
         filling.send(.answer(" pump feed "))
         #expect(filling.state.facts.name == "pump feed")

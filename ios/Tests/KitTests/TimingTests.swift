@@ -8,14 +8,14 @@ import Testing
     @Test func aPlanIsMadeFollowedAndLeft() throws {
         let scene = try Scene()
         var walked = 0
-        let early = try PlanModel(core: scene.core, rig: scene.rig, width: 328) { walked += 1 }
+        let early = PlanModel(core: scene.core, rig: scene.rig) { walked += 1 }
         early.send(.type("10"))
         early.send(.make)
         #expect(early.state.screen?.stops.isEmpty == false, "\(early.state.refused)")
         early.send(.follow)
         #expect(!early.state.refused.isEmpty && walked == 0, "no walk is open yet")
         _ = try scene.core.start(scene.rig, [], false)
-        let plan = try PlanModel(core: scene.core, rig: scene.rig, width: 328) { walked += 1 }
+        let plan = PlanModel(core: scene.core, rig: scene.rig) { walked += 1 }
         plan.send(.type("99999999"))
         plan.send(.make)
         #expect(!plan.state.refused.isEmpty, "more minutes than there are")
@@ -52,7 +52,7 @@ import Testing
         try press("drop_rule 1")
         #expect(model.state.screen.rules.rules.isEmpty)
         model.send(.calendar)
-        #expect(scene.phone.shared.last?.text.hasPrefix("BEGIN:VCALENDAR") == true)
+        #expect(scene.phone.calendars.last?.hasPrefix("BEGIN:VCALENDAR") == true)
         try scene.away()
     }
 

@@ -20,8 +20,8 @@ import Testing
         for _ in 0..<2000 where app.place == .walk(scene.rig) { try card.answerFirst() }
         guard case .result(let result) = app.shown else { return lost("\(app.place)") }
         #expect(!result.state.view.screen.ended.isEmpty)
-        result.send(.share)
-        #expect(scene.phone.shared.map(\.ending) == ["html"])
+        result.send(.papers)
+        #expect(app.place == .papers(scene.rig, back: .result(scene.rig)))
         #expect(try scene.core.verify().whole)
         try scene.away()
     }

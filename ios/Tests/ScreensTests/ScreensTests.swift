@@ -30,6 +30,7 @@ import Testing
         let bay = try #require(scene.core.rig(scene.rig, 328).screen.bays.first).code
         let around: [Place] = [
             .rigs, .rig(scene.rig), .bay(scene.rig, bay), .safe(back: .rigs), .torque(back: .rigs), .setUp(scene.rig), .plan(scene.rig), .whenNext(scene.rig),
+            .past(scene.rig, nil, back: .rig(scene.rig)), .findings(scene.rig), .papers(scene.rig, back: .rig(scene.rig)),
             .adding(scene.rig, .bay, bay: "", back: .setUp(scene.rig)), .adding(scene.rig, .device, bay: bay, back: .setUp(scene.rig)),
             .facts(scene.rig, bay, back: .bay(scene.rig, bay)), .pins(scene.rig, bay),
         ]
@@ -105,8 +106,10 @@ import Testing
         #expect(fingers.app.place == .result(scene.rig))
         #expect(presses > 100)
         #expect(try scene.core.verify().whole)
-        try fingers.press(scene.core.text()["shell-share-report"] ?? "")
-        #expect(scene.phone.shared.first?.text.contains("<html") == true)
+        try fingers.press(scene.core.text()["shell-papers"] ?? "")
+        try fingers.press(try #require(scene.core.papers(scene.rig).first).word)
+        #expect(scene.phone.handedOver.count == 1)
+        try FileManager.default.removeItem(atPath: scene.phone.handedOver[0])
         try scene.away()
     }
 

@@ -9,7 +9,7 @@ use baywalk_domain::walk::WalkState;
 use baywalk_screens::card::{Line, LineState};
 use baywalk_screens::photo::{self, BayPhotoScreen, PinScreen};
 use baywalk_screens::rig::{RigScreen, rig as rig_screen};
-use baywalk_screens::{Core, Named, Problem, ProblemKind};
+use baywalk_screens::{Core, Named, Problem};
 use baywalk_shapes::pin::{PinState, pin};
 use baywalk_shapes::{mesh, sign};
 
@@ -22,6 +22,8 @@ pub struct BayView {
     pub name: String,
     /// Where it is, and from where it is reached.
     pub place: String,
+    /// Whether a walk is open.
+    pub walking: bool,
     /// What must stay untouched; empty where nothing is noted.
     pub keep_out: String,
     /// The mesh that marks it.
@@ -65,13 +67,7 @@ pub struct PointRow {
 pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<BayView, Problem> {
     let book = core.logbook.shared_book(rig)?;
     let walk = core.logbook.shared_walk(rig)?;
-    let missing = || {
-        let args = [("code", code.into())];
-        Problem::new(
-            ProblemKind::NotFound,
-            core.words.fill("book-no-code", &args),
-        )
-    };
+    let missing = || core.no_code(code);
     let named = Code::parse(code).map_err(|_| missing())?;
     let found = book
         .bays
@@ -92,6 +88,7 @@ pub(crate) fn bay(core: &Core, rig: RigId, code: &str, width: f64) -> Result<Bay
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()
             .join(", "),
+        walking: walk.is_some(),
         keep_out: bay.keep_out.clone(),
         mesh: mesh::swatch(48.0, 48.0).into(),
         line: line(&said, (&book, walk.as_deref()), Some(bay.id), None, width),

@@ -4,7 +4,7 @@ use crate::Picture;
 use crate::view::rig::drawn;
 use baywalk_domain::ids::RigId;
 use baywalk_screens::result::{ResultScreen, result as screen};
-use baywalk_screens::{Core, Problem, report};
+use baywalk_screens::{Core, Problem, paper};
 use baywalk_shapes::strip::Standing;
 
 /// The result of a walk as it is shown.
@@ -17,7 +17,7 @@ pub struct ResultView {
 }
 
 pub(crate) fn result(core: &Core, rig: RigId, width: f64) -> Result<ResultView, Problem> {
-    let walk = report::last_walk(core, rig)?;
+    let walk = paper::last_walk(core, rig)?;
     let (state, book) = core.logbook.walk_and_book(walk)?;
     let standings = Standing::of_walk(&state, &book);
     Ok(ResultView {

@@ -7,6 +7,7 @@
 )]
 
 mod cards;
+mod past;
 mod set_up;
 mod timing;
 

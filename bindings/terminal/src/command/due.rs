@@ -23,6 +23,7 @@ pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> 
     }
     screen.items.iter().for_each(item);
     out::marked("", screen.backup.as_slice());
+    out::marked("", &screen.cautions);
     Ok(())
 }
 

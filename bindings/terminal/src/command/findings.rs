@@ -7,6 +7,9 @@ use clap::ArgMatches;
 
 pub(super) fn run(core: &mut Core, matches: &ArgMatches) -> Result<(), Problem> {
     let rig = rig_of(core, matches)?;
+    if let Some(("sheet", of)) = matches.subcommand() {
+        return super::report::follow_up(core, rig, of);
+    }
     if let Some(("decide", of)) = matches.subcommand() {
         let number = of.get_one::<u32>("number").copied().unwrap_or(0);
         let by = of.get_one::<String>("by").map(String::as_str);

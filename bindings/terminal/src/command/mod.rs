@@ -8,6 +8,7 @@ mod findings;
 mod learned;
 mod lines;
 mod note;
+mod past;
 mod photo;
 mod plan;
 mod prompt;
@@ -42,6 +43,7 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "try" => return rehearse::run(words, of),
         "restore" => return restore::run(words, of),
         "recover" => return recover::run(words, of),
+        "export" if of.get_flag("schema") => return lines::print_schema(),
         "rig" if rig::needs_no_store(words, of)? => return Ok(()),
         _ => {}
     }
@@ -60,8 +62,11 @@ pub(crate) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
         "findings" => findings::run(&mut core, of),
         "photo" => photo::run(&mut core, of),
         "report" => report::run(&core, of),
+        "labels" => report::labels(&core, of),
         "verify" => check(&core, of),
         "backup" => backup::run(&mut core, of),
+        "past" => past::run(&core, of),
+        "chart" => past::chart(&core, of),
         "export" => lines::export(&core, of),
         "import" => lines::import(&mut core, of),
         _ => Ok(()),

@@ -2,7 +2,7 @@
 
 use super::{prompt, replay, report};
 use crate::out;
-use baywalk_screens::{Core, Problem, report as reports, result};
+use baywalk_screens::{Core, Problem, paper, result};
 use baywalk_words::Words;
 use clap::ArgMatches;
 use std::path::{Path, PathBuf};
@@ -17,9 +17,10 @@ pub(super) fn run(words: &Words, matches: &ArgMatches) -> Result<(), Problem> {
     let shown = folder.display().to_string();
     out::line(&words.fill("try-begin", &[("folder", shown.as_str().into())]));
     let rig = replay::text_of(&mut core, WALK, Path::new(""), None)?;
-    let walk = reports::last_walk(&core, rig)?;
+    let walk = paper::last_walk(&core, rig)?;
     prompt::show_result(&core, &result::result(&core, rig, walk)?);
     report::write(&core, walk, &folder.join("report.html"))?;
+    report::write(&core, walk, &folder.join("report.pdf"))?;
     let checked = baywalk_screens::verify::verify(&core)?;
     out::marked("", &checked.words);
     out::line(&words.fill("try-end", &[("folder", shown.into())]));

@@ -1,35 +1,85 @@
-//! `report`: writes the report of a walk.
+//! `report`, `findings sheet` and `labels`: what is put on paper.
 
 use super::rig_of;
 use crate::out;
-use baywalk_domain::ids::WalkId;
-use baywalk_screens::{Core, Problem, ProblemKind, report};
+use baywalk_domain::ids::{RigId, WalkId};
+use baywalk_paper::Paper;
+use baywalk_screens::paper::{self, PhotoSize, Wanted};
+use baywalk_screens::{Core, Problem, ProblemKind};
 use clap::ArgMatches;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
     let rig = rig_of(core, matches)?;
     let walk = match matches.get_one::<String>("walk") {
-        Some(text) => text.parse::<WalkId>().map_err(|_| {
-            let args = [("found", text.into())];
-            Problem::new(
-                ProblemKind::Input,
-                core.words.fill("report-no-walk-id", &args),
-            )
-        })?,
-        None => report::last_walk(core, rig)?,
+        Some(text) => text
+            .parse::<WalkId>()
+            .map_err(|_| unknown(core, "report-no-walk-id", text))?,
+        None => paper::last_walk(core, rig)?,
     };
-    let folder = PathBuf::new();
-    write(
-        core,
-        walk,
-        matches.get_one::<PathBuf>("out").unwrap_or(&folder),
-    )
+    let out = file(matches);
+    let wanted = wanted(core, matches, &out)?;
+    paper::write(core, walk, &wanted, &out)?;
+    written(core, &out);
+    Ok(())
 }
 
-/// Writes the report of a walk to a file and says so.
-pub(super) fn write(core: &Core, walk: WalkId, path: &std::path::Path) -> Result<(), Problem> {
-    let html = report::html(core, walk)?;
-    out::file(&core.words, path, &html)?;
+/// Writes the report of a walk as HTML and says so.
+pub(super) fn write(core: &Core, walk: WalkId, path: &Path) -> Result<(), Problem> {
+    let wanted = Wanted::by_name(core, path, Paper::Letter, PhotoSize::Stored)?;
+    paper::write(core, walk, &wanted, path)?;
+    written(core, path);
     Ok(())
+}
+
+/// Writes the sheet of one finding.
+pub(super) fn follow_up(core: &Core, rig: RigId, matches: &ArgMatches) -> Result<(), Problem> {
+    let number = matches.get_one::<u32>("number").copied().unwrap_or(0);
+    let out = file(matches);
+    let wanted = wanted(core, matches, &out)?;
+    paper::write_follow_up(core, rig, number, &wanted, &out)?;
+    written(core, &out);
+    Ok(())
+}
+
+/// Writes labels.
+pub(super) fn labels(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
+    let rig = rig_of(core, matches)?;
+    let only = matches.get_many::<String>("only").into_iter().flatten();
+    let only: Vec<String> = only.map(|code| code.trim().to_owned()).collect();
+    let out = file(matches);
+    let count = paper::labels(core, rig, &only, paper(core, matches)?, &out)?;
+    let args = [("count", count.into())];
+    out::line(&core.words.fill("report-labels-written", &args));
+    written(core, &out);
+    Ok(())
+}
+
+fn file(matches: &ArgMatches) -> PathBuf {
+    matches
+        .get_one::<PathBuf>("out")
+        .cloned()
+        .unwrap_or_default()
+}
+
+fn wanted(core: &Core, matches: &ArgMatches, out: &Path) -> Result<Wanted, Problem> {
+    let size = super::text(matches, "photos");
+    let photos =
+        PhotoSize::parse(size).ok_or_else(|| unknown(core, "report-no-photo-size", size))?;
+    Wanted::by_name(core, out, paper(core, matches)?, photos)
+}
+
+fn paper(core: &Core, matches: &ArgMatches) -> Result<Paper, Problem> {
+    let name = super::text(matches, "paper");
+    Paper::parse(name).ok_or_else(|| unknown(core, "report-no-paper", name))
+}
+
+fn unknown(core: &Core, key: &str, found: &str) -> Problem {
+    let args = [("found", found.into())];
+    Problem::new(ProblemKind::Input, core.words.fill(key, &args))
+}
+
+fn written(core: &Core, path: &Path) {
+    let args = [("path", path.display().to_string().into())];
+    out::line(&core.words.fill("terminal-written", &args));
 }

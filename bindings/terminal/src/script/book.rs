@@ -91,7 +91,8 @@ fn one(
     }
 }
 
-fn pairs(fields: &BTreeMap<String, String>) -> Vec<(String, String)> {
+/// The fields with their texts, in order of their names.
+pub(super) fn pairs(fields: &BTreeMap<String, String>) -> Vec<(String, String)> {
     fields
         .iter()
         .map(|(name, text)| (name.clone(), text.clone()))

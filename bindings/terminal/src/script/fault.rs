@@ -16,6 +16,12 @@ pub(crate) enum ScriptFault {
         /// The version found.
         found: u32,
     },
+    /// The act came with a later version than the head says.
+    #[error("of version {since}")]
+    Since {
+        /// The version it came with.
+        since: u32,
+    },
     /// The line is no act.
     #[error("no act: {0}")]
     Line(String),

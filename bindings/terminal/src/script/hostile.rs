@@ -10,6 +10,15 @@ use std::path::Path;
 use std::time::{Duration, Instant};
 
 const WREN: &str = include_str!("../../scripts/wren.jsonl");
+/// Acts that came with version 2.
+const TIMING: &str = r#"{"script":2,"seed":"wren-2027"}
+{"at":"2027-03-20T15:00:00Z","act":"rule","fields":{"about":"battery_post","months":"6","rough_road":"3","rough_distance":"40 mi"}}
+{"at":"2027-03-20T15:00:01Z","act":"drop_rule","number":1}
+{"at":"2027-03-20T15:00:02Z","act":"hours","reading":"812 h"}
+{"at":"2027-03-20T15:00:03Z","act":"event","event":"rough_road","about":"A","distance":"140 mi","note":"washboard"}
+{"at":"2027-03-20T15:00:04Z","act":"put_off","number":1,"until":"2027-05-01","why":"snow"}
+{"at":"2027-03-20T15:00:05Z","act":"follow","minutes":10}
+"#;
 /// How many lines of the sample walk stand in one input.
 const LINES: usize = 5;
 
@@ -19,8 +28,10 @@ fn pieces() -> Kind {
     let head = lines.next().unwrap();
     let rest: Vec<&str> = lines.filter(|line| line.len() < 1500).collect();
     let piece = |lines: &[&str]| [head, &lines.join("\n")].join("\n").into_bytes();
+    let mut sound: Vec<Vec<u8>> = rest.chunks(LINES).map(piece).collect();
+    sound.extend([TIMING.as_bytes().to_vec(), TIMING.as_bytes().to_vec()]);
     Kind {
-        sound: rest.chunks(LINES).map(piece).collect(),
+        sound,
         telling: &[
             b"\"at\":",
             b"\"act\":",

@@ -9,8 +9,8 @@ use serde::Deserialize;
 use std::path::{Path, PathBuf};
 use uuid::Uuid;
 
-/// The version of scripts that is read. It is frozen: a newer one gets a number of its own.
-const VERSION: u32 = 1;
+/// The newest version of scripts that is read. It is frozen: a newer one gets a number of its own.
+const VERSION: u32 = 2;
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -67,6 +67,10 @@ impl Script {
                 .map_err(|e| (number, ScriptFault::Line(e.to_string())))?;
             if lines.last().is_some_and(|(_, before)| before.at > line.at) {
                 return Err((number, ScriptFault::Order));
+            }
+            let since = line.act.since();
+            if since > head.script {
+                return Err((number, ScriptFault::Since { since }));
             }
             lines.push((number, line));
         }

@@ -15,6 +15,7 @@ mod found;
 mod hostile;
 mod line;
 mod run;
+mod timing;
 mod written;
 
 pub(crate) use fault::ScriptFault;

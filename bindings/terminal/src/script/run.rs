@@ -4,6 +4,8 @@ use super::ScriptFault;
 use super::act::Around;
 use super::book::{BookTrouble, change};
 use super::line::{Line, Script};
+use super::timing;
+use super::written::Written;
 use baywalk_domain::ids::RigId;
 use baywalk_domain::walk::{Act, Call};
 use baywalk_screens::{Core, Problem, ProblemKind, Told, photo};
@@ -67,11 +69,7 @@ pub(crate) fn run(
             (Ok(_), false) => {}
             (Err(problem), true) if problem.kind == ProblemKind::Refused => {}
             (Ok(_), true) => {
-                return Err(at(
-                    &core.words,
-                    *number,
-                    &words(&core.words, &ScriptFault::NotRefused),
-                ));
+                return Err(wrong(&core.words, *number, &ScriptFault::NotRefused));
             }
             (Err(problem), _) => return Err(at_line(&core.words, *number, problem)),
         }
@@ -105,28 +103,37 @@ pub(super) fn prepare(
     if passed && let Some(of) = core.logbook.rig_of(id)? {
         return Ok(Prepared::Passed(of));
     }
-    let wrong = |fault: &ScriptFault| at(&core.words, number, &words(&core.words, fault));
-    let book_of = |rig: Option<RigId>| match rig {
-        Some(rig) => core
-            .logbook
-            .book(rig)
-            .map(|book| (rig, book))
-            .map_err(|fault| core.storage(&fault)),
-        None => Err(at(&core.words, number, &core.words.say("rigs-empty"))),
-    };
     if line.act.is_book() {
         return match change(core, script, id, &line.act, rig) {
             Ok((of, act)) => Ok(Prepared::Act(of, act)),
-            Err(BookTrouble::Script(fault)) => Err(wrong(&fault)),
+            Err(BookTrouble::Script(fault)) => Err(wrong(&core.words, number, &fault)),
             Err(BookTrouble::Told(problem)) => Err(at_line(&core.words, number, &problem)),
         };
     }
-    let (of, book) = book_of(rig)?;
+    let of = rig.ok_or_else(|| at(&core.words, number, &core.words.say("rigs-empty")))?;
+    if line.act.is_timing() {
+        let around = (of, id, script.moment(line).date());
+        let act = timing::act(core, around, &line.act);
+        let act = act.map_err(|problem| at_line(&core.words, number, &problem))?;
+        return Ok(Prepared::Act(of, act));
+    }
+    let act = in_walk(core, script, (number, &line.act), of)?;
+    Ok(Prepared::Act(of, act))
+}
+
+/// Turns an act of a walk into one of the core.
+fn in_walk(
+    core: &mut Core,
+    script: &Script,
+    (number, written): (usize, &Written),
+    of: RigId,
+) -> Result<Act, Problem> {
+    let book = core.logbook.shared_book(of)?;
     let findings = core.logbook.findings(of)?;
     let unsettled = core.logbook.unsettled(of)?;
     let newest = core
         .logbook
-        .open_walk(of)?
+        .shared_walk(of)?
         .and_then(|walk| walk.standing.last().copied());
     let folder = script.folder.clone();
     let told = core.words;
@@ -144,11 +151,15 @@ pub(super) fn prepare(
         unsettled,
         photo: &mut photo,
     };
-    match line.act.act(&mut around) {
-        Ok(Some(act)) => Ok(Prepared::Act(of, act)),
-        Ok(None) => Err(wrong(&ScriptFault::Missing("act"))),
-        Err(fault) => Err(wrong(&fault)),
+    match written.act(&mut around) {
+        Ok(Some(act)) => Ok(act),
+        Ok(None) => Err(wrong(&told, number, &ScriptFault::Missing("act"))),
+        Err(fault) => Err(wrong(&told, number, &fault)),
     }
+}
+
+fn wrong(told: &Words, line: usize, fault: &ScriptFault) -> Problem {
+    at(told, line, &words(told, fault))
 }
 
 fn at_line(words: &Words, line: usize, problem: &Problem) -> Problem {
@@ -177,6 +188,7 @@ pub(crate) fn words(words: &Words, fault: &ScriptFault) -> String {
     match fault {
         ScriptFault::Head(found) => words.fill("script-head", &[("found", found.as_str().into())]),
         ScriptFault::Newer { found } => words.fill("script-newer", &[("found", (*found).into())]),
+        ScriptFault::Since { since } => words.fill("script-since", &[("since", (*since).into())]),
         ScriptFault::Line(found) => words.fill("script-line", &[("found", found.as_str().into())]),
         ScriptFault::Order => words.say("script-order"),
         ScriptFault::NoCode { code, .. } => {

@@ -1,4 +1,4 @@
-//! The acts, as a script writes them. The shape is version 1 and frozen.
+//! The acts, as a script writes them. The shapes of versions 1 and 2 are frozen.
 
 use super::found::{WrittenFound, WrittenLeft};
 use chrono::NaiveDate;
@@ -141,6 +141,41 @@ pub(super) enum Written {
         note: String,
     },
     Undo,
+    Rule {
+        fields: BTreeMap<String, String>,
+        in_place: Option<u32>,
+    },
+    DropRule {
+        number: u32,
+    },
+    Restart {
+        reading: String,
+        why: String,
+    },
+    Hours {
+        reading: String,
+    },
+    Trip {
+        distance: String,
+    },
+    Event {
+        event: String,
+        #[serde(default)]
+        about: String,
+        #[serde(default)]
+        distance: String,
+        #[serde(default)]
+        note: String,
+    },
+    PutOff {
+        number: u32,
+        until: NaiveDate,
+        why: String,
+    },
+    Follow {
+        minutes: Option<u16>,
+    },
+    LeavePlan,
 }
 
 /// How a source was taken away.
@@ -160,5 +195,26 @@ impl Written {
             self,
             Self::Layout { .. } | Self::Files { .. } | Self::Add { .. } | Self::Change { .. }
         )
+    }
+
+    /// Whether it tells when to look again, or what the open walk goes by.
+    pub(super) const fn is_timing(&self) -> bool {
+        matches!(
+            self,
+            Self::Rule { .. }
+                | Self::DropRule { .. }
+                | Self::Restart { .. }
+                | Self::Hours { .. }
+                | Self::Trip { .. }
+                | Self::Event { .. }
+                | Self::PutOff { .. }
+                | Self::Follow { .. }
+                | Self::LeavePlan
+        )
+    }
+
+    /// The first version of scripts that has it.
+    pub(super) const fn since(&self) -> u32 {
+        if self.is_timing() { 2 } else { 1 }
     }
 }

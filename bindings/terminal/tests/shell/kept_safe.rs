@@ -92,13 +92,13 @@ fn a_passphrase_comes_from_standard_input_alone() {
 fn lines_go_out_and_into_an_empty_logbook_with_the_same_digest() {
     let shell = with_acts(WREN.lines().count());
     let to = shell.path("wren-entries.jsonl");
-    shell.ok(&["export", text(&to)]);
+    shell.ok(&["export", "--to", text(&to)]);
     let other = Shell::new();
     other.ok(&["import", text(&to)]);
     assert_eq!(other.head(), shell.head());
     let refused = other.fails(&["import", text(&to)], 3);
     assert!(refused.contains("can't be joined"), "{refused}");
-    shell.fails(&["export", text(&to)], 2);
+    shell.fails(&["export", "--to", text(&to)], 2);
 }
 
 #[test]

@@ -13,12 +13,14 @@ mod cut_off;
 mod kept_safe;
 mod kills;
 mod listings;
+mod past;
 mod photos;
 mod plans;
 mod prompts;
 mod replay;
 mod second_look;
 mod set_up;
+mod timing;
 mod together;
 
 use std::io::Write;

@@ -82,3 +82,66 @@ fn what_must_be_done_and_does_not_fit_says_by_how_much() {
     shell.fails(&["plan"], 2);
     shell.fails(&["plan", "--minutes", "10", "--follow"], 3);
 }
+
+/// The codes behind "this year's" in the note on like outlets.
+fn these(plan: &Value) -> Vec<String> {
+    let notes = plan["notes"].as_array().unwrap().iter();
+    let note = notes
+        .filter_map(Value::as_str)
+        .find(|note| note.contains("are alike"));
+    let (_, rest) = note.unwrap().split_once("this year's: ").unwrap();
+    let codes = rest.split_once('.').unwrap().0.split(", ");
+    codes.map(str::to_owned).collect()
+}
+
+#[test]
+fn of_many_outlets_alike_some_are_this_years_and_tell_of_the_rest() {
+    let shell = Shell::new();
+    shell.ok(&["rig", "start", "starter-motorhome-50a", "Our rig"]);
+    let add = |n: u8| {
+        let code = format!("OUT{n}");
+        let device = [format!("code={code}"), format!("name=outlet {n}")];
+        shell.ok(&[
+            "rig",
+            "add",
+            "device",
+            &device[0],
+            &device[1],
+            "bay=F",
+            "kind=outlet",
+        ]);
+        let point = [format!("code=F9{n}"), format!("device={code}")];
+        shell.ok(&[
+            "rig",
+            "add",
+            "point",
+            &point[0],
+            &point[1],
+            "name=L",
+            "role=power",
+            "fastening=device_screw",
+        ]);
+    };
+    (0..7).for_each(add);
+    let few = shell.ok(&["plan", "--minutes", "10"]);
+    assert!(!few.contains("are alike"), "{few}");
+    add(7);
+    let made = plan(&shell, "10");
+    let codes = these(&made);
+    // Eight within four years: two a year; the bound is the hypergeometric one of the sampling tests.
+    assert_eq!(codes.len(), 2, "{codes:?}");
+    assert!(codes.iter().all(|code| code.starts_with("OUT")));
+    assert_eq!(
+        these(&plan(&shell, "20")),
+        codes,
+        "the same whatever the minutes"
+    );
+    let text = shell.ok(&["plan", "--minutes", "10"]);
+    assert!(text.contains("8 devices are alike (outlet, "), "{text}");
+    assert!(
+        text.contains("at 5 of the others at most, with 95 % confidence"),
+        "{text}"
+    );
+    let spanish = shell.ok(&["plan", "--minutes", "10", "--language", "es"]);
+    assert!(spanish.contains("8 dispositivos iguales"), "{spanish}");
+}

@@ -15,7 +15,7 @@ type Mark = (NaiveDate, f64);
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Course {
     /// Days in order, each with the count since the first.
-    marks: Vec<(NaiveDate, f64)>,
+    marks: Vec<Mark>,
     /// What the meter showed at the last mark.
     shows: f64,
     /// Whether all was counted from the first on, so that before it there was nothing.
@@ -48,7 +48,7 @@ impl Course {
     #[must_use]
     pub fn of_odometer(notes: &[OdometerNote]) -> Self {
         let mut whole = Self::default();
-        let mut row: Vec<(NaiveDate, f64)> = Vec::new();
+        let mut row: Vec<Mark> = Vec::new();
         for note in notes {
             let km = note.reading.quantity().kilometres();
             match note.restart {
@@ -66,7 +66,7 @@ impl Course {
     #[must_use]
     pub fn of_hours(notes: &[(NaiveDate, f64)]) -> Self {
         let mut whole = Self::default();
-        let mut row: Vec<(NaiveDate, f64)> = Vec::new();
+        let mut row: Vec<Mark> = Vec::new();
         for (on, hours) in notes {
             if row.last().is_some_and(|(_, before)| before > hours) {
                 whole.join(&std::mem::take(&mut row), MOST_HOURS);
@@ -182,29 +182,30 @@ impl Course {
 
 /// The longest row of notes of which each follows from the one before: not below it, and not further
 /// than the days between can hold. Of two as long, the one that ends with the newer note.
-fn agreeing(row: &[(NaiveDate, f64)], most: f64) -> Vec<(NaiveDate, f64)> {
-    let follows = |(on, count): &(NaiveDate, f64), (next, later): &(NaiveDate, f64)| {
+///
+/// A note is tried at the longest rows first, so that one that agrees is done at once: time grows with
+/// the notes, and once more with them for each that is wrong.
+fn agreeing(row: &[Mark], most: f64) -> Vec<Mark> {
+    let follows = |(on, count): &Mark, (next, later): &Mark| {
         let span = days(*on, *next);
         span >= 0.0 && later >= count && later - count <= most * span.max(1.0)
     };
-    let mut best: Vec<(usize, Option<usize>)> = Vec::with_capacity(row.len());
-    for (n, note) in row.iter().enumerate() {
-        let earlier = row.iter().zip(&best).enumerate().take(n);
-        let chain = earlier
-            .filter(|(_, (before, _))| follows(before, note))
-            .max_by_key(|(place, (_, (length, _)))| (*length, *place))
-            .map(|(place, (_, (length, _)))| (length + 1, Some(place)));
-        best.push(chain.unwrap_or((1, None)));
+    // The rows so far by length and last note, in order; and the note before each note.
+    let mut rows: Vec<(usize, usize)> = Vec::with_capacity(row.len());
+    let mut before: Vec<Option<usize>> = Vec::with_capacity(row.len());
+    for (place, note) in row.iter().enumerate() {
+        let goes_on =
+            |(_, end): &&(usize, usize)| row.get(*end).is_some_and(|end| follows(end, note));
+        let joined = rows.iter().rev().find(goes_on).copied();
+        before.push(joined.map(|(_, end)| end));
+        let longer = (joined.map_or(1, |(length, _)| length + 1), place);
+        rows.insert(rows.partition_point(|other| *other < longer), longer);
     }
-    let last = best
-        .iter()
-        .enumerate()
-        .max_by_key(|(place, (length, _))| (*length, *place));
-    let mut place = last.map(|(place, _)| place);
+    let mut place = rows.last().map(|(_, end)| *end);
     let mut kept = Vec::new();
     while let Some(at) = place {
         kept.extend(row.get(at).copied());
-        place = best.get(at).and_then(|(_, before)| *before);
+        place = before.get(at).copied().flatten();
     }
     kept.reverse();
     kept

@@ -49,10 +49,12 @@ pub struct Learned {
 }
 
 /// A life of a terminal of a kind.
-struct Seen<'a> {
-    terminal: &'a Terminal,
-    tight: Tight,
-    life: Life,
+pub(super) struct Seen<'a> {
+    pub(super) point: PointId,
+    pub(super) terminal: &'a Terminal,
+    pub(super) tight: Tight,
+    pub(super) moved: Option<NaiveDate>,
+    pub(super) life: Life,
     /// Kilometres a month.
     pace: Option<f64>,
 }
@@ -96,7 +98,7 @@ pub fn learned(book: &Book, known: &Known) -> Learned {
 }
 
 /// The lives that the walks tell, over and running.
-fn seen<'a>(book: &'a Book, known: &Known, courses: &Courses) -> Vec<Seen<'a>> {
+pub(super) fn seen<'a>(book: &'a Book, known: &Known, courses: &Courses) -> Vec<Seen<'a>> {
     let over = known
         .ended
         .iter()
@@ -118,8 +120,10 @@ fn seen<'a>(book: &'a Book, known: &Known, courses: &Courses) -> Vec<Seen<'a>> {
                 .filter(|life| life.by().is_some() || life.after() > 0.0)?;
             let pace = pace(courses, tight.since, moved.or(tight.held)?);
             Some(Seen {
+                point,
                 terminal,
                 tight,
+                moved,
                 life,
                 pace,
             })
@@ -154,7 +158,7 @@ fn counted(kind: FasteningKind, seen: &[Seen<'_>]) -> KindTold {
 }
 
 /// Kinds fitted together.
-struct Fitted<'a> {
+pub(super) struct Fitted<'a> {
     kinds: &'a [FasteningKind],
     pool: Pool,
     /// The middle of the paces, on the scale of logarithms.
@@ -164,7 +168,11 @@ struct Fitted<'a> {
 }
 
 impl<'a> Fitted<'a> {
-    fn of(kinds: &'a [FasteningKind], seen: &[Seen<'_>], courses: &Courses) -> Option<Self> {
+    pub(super) fn of(
+        kinds: &'a [FasteningKind],
+        seen: &[Seen<'_>],
+        courses: &Courses,
+    ) -> Option<Self> {
         let paces = || {
             seen.iter()
                 .filter_map(|life| life.pace)
@@ -194,17 +202,28 @@ impl<'a> Fitted<'a> {
         })
     }
 
-    /// The chance of a copper terminal, set by a known hand, at the pace of the middle.
+    /// The chance that a copper terminal, set by a known hand, has moved in a year at the pace of the
+    /// middle.
     fn in_a_year(&self, kind: FasteningKind) -> Option<Proportion> {
+        let told = self.moved_by(kind, std::iter::once(12.0))?;
+        told.into_iter().next().map(|(_, chance)| chance)
+    }
+
+    /// The same chance by some ages, in months.
+    pub(super) fn moved_by(
+        &self,
+        kind: FasteningKind,
+        ages: impl Iterator<Item = f64>,
+    ) -> Option<Vec<(f64, Proportion)>> {
         let group = self.kinds.iter().position(|other| *other == kind)?;
         let cloud = self.pool.cloud(group, &[0.0; 3]).ok()?;
-        let chance = |law: &crate::loosening::Law| law.moved_by(12.0);
-        let (least, most) = cloud.interval(CONFIDENCE, chance);
-        Some(Proportion {
-            share: cloud.mean(chance),
-            least,
-            most,
-        })
+        let told = ages.map(|age| {
+            let chance = |law: &crate::loosening::Law| law.moved_by(age);
+            let (least, most) = cloud.interval(CONFIDENCE, chance);
+            let share = cloud.mean(chance);
+            (age, Proportion { share, least, most })
+        });
+        Some(told.collect())
     }
 
     /// The first day by which a critical terminal is likely to have moved.

@@ -6,11 +6,9 @@ use super::{
     Asked, Courses, DueReason, Event, EventKind, Known, Limit, PutOff, ROUGH_MILES, Reach, Rule,
     YEAR,
 };
-use crate::ids::RigId;
 use crate::rig::{Book, Point, YearlyRule};
 use crate::units::{DistanceUnit, Stated};
 use chrono::{Days, NaiveDate};
-use uuid::Uuid;
 
 /// Something that is due.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,18 +30,6 @@ pub struct Due {
 }
 
 impl Due {
-    /// Its name in a rig, the same for as long as it is asked.
-    #[must_use]
-    pub fn name(&self, rig: RigId) -> Uuid {
-        let label = match self.asked {
-            Asked::Walk => "walk".to_owned(),
-            Asked::SecondLook => "second look".to_owned(),
-            Asked::Rule(id) => format!("rule {id}"),
-            Asked::Event(id) => format!("event {id}"),
-        };
-        Uuid::new_v5(&rig.uuid(), label.as_bytes())
-    }
-
     /// The odometer at which it is due, the lowest of several.
     #[must_use]
     pub fn at(&self) -> Option<&Stated<DistanceUnit>> {

@@ -9,6 +9,7 @@ mod learned;
 mod list;
 mod notice;
 mod pace;
+mod past;
 mod reason;
 mod rule;
 mod settle;
@@ -23,6 +24,7 @@ pub use learned::{CHANCE, KindTold, Learned, MONTH, learned};
 pub use list::{Due, due};
 pub use notice::{HOUR, MOST_NOTICES, Notice, instant, notices};
 pub use pace::{Forecast, OUTING_HOURS, OUTING_KM, Pace};
+pub use past::{KindCurve, Lived, curves, lives};
 pub use reason::DueReason;
 pub use rule::{
     Anchor, Asked, Limit, MOST_CHANCE, MOST_MONTHS, MOST_PUT_OFF, PutOff, Reach, Rule, RuleChange,

@@ -1,8 +1,8 @@
 //! How fast a count grows, by the season, and when it will have reached a figure.
 
 use super::Course;
-use super::course::{add_days, days};
-use chrono::{Datelike, NaiveDate};
+use super::course::days;
+use chrono::{Datelike, Days, Months, NaiveDate};
 
 /// Kilometres of one outing, as believed before any note. Ours.
 pub const OUTING_KM: f64 = 300.0;
@@ -21,8 +21,12 @@ const SEASONED: f64 = 365.0;
 const ODD: f64 = 2.5;
 /// The normal quantile of nine in ten, both sides.
 const Z: f64 = 1.644_853_626_951_472_2;
-/// Years after which no day is told.
-const FURTHEST: f64 = 20.0 * 365.25;
+/// Days after which no day is told: twenty years.
+const FURTHEST: u64 = 7_305;
+/// How often growth is shared among the months anew, at most.
+const SHARINGS: u32 = 30;
+/// What a season may still move by when sharing has come to its end.
+const SETTLED: f64 = 1e-9;
 
 /// A day with its range of nine in ten.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,6 +62,8 @@ struct Span {
     aged: f64,
     /// What it counts for by age and oddness.
     weight: f64,
+    /// Its days, each as its season counts.
+    even: f64,
 }
 
 impl Pace {
@@ -86,7 +92,7 @@ impl Pace {
         let mut spans = spans(course);
         let last = course.last()?.0;
         let first = course.paced().first()?.0;
-        let mut pace = Self::with(&spans, trip, [1.0; 12])?;
+        let mut pace = Self::with(&mut spans, trip, [1.0; 12])?;
         for _ in 0..3 {
             for span in &mut spans {
                 let odd = pace.odd(span).abs();
@@ -98,18 +104,18 @@ impl Pace {
             } else {
                 [1.0; 12]
             };
-            pace = Self::with(&spans, trip, seasons)?;
+            pace = Self::with(&mut spans, trip, seasons)?;
         }
         Some(pace)
     }
 
     /// The pace where the seasons are known.
-    fn with(spans: &[Span], trip: f64, seasons: [f64; 12]) -> Option<Self> {
+    fn with(spans: &mut [Span], trip: f64, seasons: [f64; 12]) -> Option<Self> {
+        for span in &mut *spans {
+            span.even = dot(&span.months, &seasons);
+        }
         let grown: f64 = spans.iter().map(|span| span.weight * span.grown).sum();
-        let time: f64 = spans
-            .iter()
-            .map(|span| span.weight * span.even(&seasons))
-            .sum();
+        let time: f64 = spans.iter().map(|span| span.weight * span.even).sum();
         let per_day = grown / time;
         if !(per_day > 0.0 && per_day.is_finite()) {
             return None;
@@ -128,32 +134,50 @@ impl Pace {
         Some(pace)
     }
 
-    /// By how many standard deviations a span is off.
+    /// By how many standard deviations a span is off, by the seasons of this pace.
     fn odd(&self, span: &Span) -> f64 {
-        let mean = self.per_day * span.even(&self.seasons);
+        let mean = self.per_day * span.even;
         (span.grown - mean) / (self.grain * mean).sqrt().max(f64::MIN_POSITIVE)
     }
 
     /// The seasons that the spans tell: each span's growth is shared among its months as the seasons so
-    /// far would have it, over and over (expectation and maximisation).
+    /// far would have it, over and over (expectation and maximisation). What lies in one month is that
+    /// month's whatever the season, and is counted once.
     fn seasons_of(&self, spans: &[Span]) -> [f64; 12] {
-        let mut seasons = self.seasons;
-        for _ in 0..30 {
-            let (mut had, mut would) = ([EVEN; 12], [EVEN; 12]);
-            for span in spans {
-                let whole = span.even(&seasons);
-                for (((had, would), season), part) in had
-                    .iter_mut()
-                    .zip(&mut would)
-                    .zip(&seasons)
-                    .zip(&span.months)
-                {
-                    *had += span.weight * span.grown / self.grain * season * part / whole;
-                    *would += span.weight * self.per_day * part / self.grain;
-                }
+        let (mut sure, mut would) = ([EVEN; 12], [EVEN; 12]);
+        let mut shared: Vec<(f64, &[f64; 12])> = Vec::new();
+        for span in spans {
+            let heavy = span.weight * span.grown / self.grain;
+            add(
+                &mut would,
+                span.weight * self.per_day / self.grain,
+                &span.months,
+            );
+            let mut in_months = sure
+                .iter_mut()
+                .zip(&span.months)
+                .filter(|(_, days)| **days > 0.0);
+            match (in_months.next(), in_months.next()) {
+                (Some((sure, _)), None) => *sure += heavy,
+                _ => shared.push((heavy, &span.months)),
             }
-            for ((season, had), would) in seasons.iter_mut().zip(&had).zip(&would) {
-                *season = had / would;
+        }
+        let mut seasons = self.seasons;
+        for _ in 0..SHARINGS {
+            let mut parts = [0.0; 12];
+            for (heavy, months) in &shared {
+                add(&mut parts, heavy / dot(months, &seasons), months);
+            }
+            let mut moved = 0.0_f64;
+            for ((season, part), (sure, would)) in
+                seasons.iter_mut().zip(&parts).zip(sure.iter().zip(&would))
+            {
+                let next = (sure + *season * part) / would;
+                moved = moved.max((next - *season).abs());
+                *season = next;
+            }
+            if moved < SETTLED {
+                break;
             }
         }
         seasons
@@ -184,36 +208,41 @@ impl Pace {
     #[must_use]
     pub fn forecast(&self, from: NaiveDate, more: f64) -> Option<Forecast> {
         let wanted = more.max(0.0).sqrt();
-        let (mut grown, mut count) = (0.0_f64, 0.0);
+        let furthest = from.checked_add_days(Days::new(FURTHEST))?;
+        let (mut grown, mut day) = (0.0_f64, from);
         let (mut early, mut middle) = (None, None);
         loop {
             let spread = Z * (0.25 * self.grain * (1.0 + grown / self.seen)).sqrt();
             let root = grown.sqrt();
-            early = early.or_else(|| (root + spread >= wanted).then_some(count));
-            middle = middle.or_else(|| (root >= wanted - 1e-9).then_some(count));
+            early = early.or_else(|| (root + spread >= wanted).then_some(day));
+            middle = middle.or_else(|| (root >= wanted - 1e-9).then_some(day));
             let late = root - spread >= wanted;
-            if late || count > FURTHEST {
-                let day = |count| add_days(from, count);
+            if late || day > furthest {
                 return Some(Forecast {
-                    on: day(middle?)?,
-                    from: day(early?)?,
-                    to: if late { day(count) } else { None },
+                    on: middle?,
+                    from: early?,
+                    to: late.then_some(day),
                 });
             }
-            grown += add_days(from, count).map_or(self.per_day, |day| self.on(day));
-            count += 1.0;
+            grown += self.on(day);
+            day = day.succ_opt()?;
         }
     }
 }
 
-impl Span {
-    /// Its days, each as its season counts.
-    fn even(&self, seasons: &[f64; 12]) -> f64 {
-        self.months
-            .iter()
-            .zip(seasons)
-            .map(|(days, season)| days * season)
-            .sum()
+/// The sum of the products of months with months.
+fn dot(months: &[f64; 12], others: &[f64; 12]) -> f64 {
+    months
+        .iter()
+        .zip(others)
+        .map(|(month, other)| month * other)
+        .sum()
+}
+
+/// Adds months, each so many times.
+fn add(to: &mut [f64; 12], times: f64, months: &[f64; 12]) {
+    for (to, month) in to.iter_mut().zip(months) {
+        *to += times * month;
     }
 }
 
@@ -237,21 +266,23 @@ fn spans(course: &Course) -> Vec<Span> {
             months: months(from, *to),
             aged,
             weight: aged,
+            even: 0.0,
         });
         (from, had) = (*to, *count);
     }
     spans
 }
 
-/// The days behind one day and up to another, by their months.
+/// The days from one day on and before another, by their months.
 fn months(from: NaiveDate, to: NaiveDate) -> [f64; 12] {
     let mut months = [0.0; 12];
     let mut day = from;
     while day < to {
-        let Some(next) = day.succ_opt() else { break };
+        let first_of_next = || day.checked_add_months(Months::new(1))?.with_day(1);
+        let next = first_of_next().map_or(to, |next| next.min(to));
         let month = usize::try_from(day.month0()).unwrap_or(0);
-        if let Some(days) = months.get_mut(month) {
-            *days += 1.0;
+        if let Some(had) = months.get_mut(month) {
+            *had += days(day, next);
         }
         day = next;
     }

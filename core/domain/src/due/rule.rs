@@ -2,10 +2,11 @@
 
 use super::{EventKind, YearDay};
 use crate::coded::coded;
-use crate::ids::{ActId, BayId, PointId, RuleId};
+use crate::ids::{ActId, BayId, PointId, RigId, RuleId};
 use crate::rig::{Book, FasteningKind, Point};
 use crate::units::{DistanceUnit, HourUnit, Stated};
 use chrono::NaiveDate;
+use uuid::Uuid;
 
 /// What a rule or an event is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -239,6 +240,20 @@ pub enum Asked {
     Rule(RuleId),
     /// What an event is about, by the act that noted it.
     Event(ActId),
+}
+
+impl Asked {
+    /// Its name in a rig, the same for as long as it is asked.
+    #[must_use]
+    pub fn name(self, rig: RigId) -> Uuid {
+        let label = match self {
+            Self::Walk => "walk".to_owned(),
+            Self::SecondLook => "second look".to_owned(),
+            Self::Rule(id) => format!("rule {id}"),
+            Self::Event(id) => format!("event {id}"),
+        };
+        Uuid::new_v5(&rig.uuid(), label.as_bytes())
+    }
 }
 
 /// Something that is due was put off.

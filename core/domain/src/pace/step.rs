@@ -61,19 +61,9 @@ pub struct Sample {
 /// over a stop, a change of the rig's book, or more than 30 minutes without an act.
 #[must_use]
 pub fn samples(entries: &[Entry], book: &Book) -> Vec<Sample> {
-    let struck: BTreeSet<ActId> = entries
-        .iter()
-        .filter_map(|entry| match entry.act {
-            Act::Strike { act } => Some(act),
-            _ => None,
-        })
-        .collect();
     let mut begun: Option<&Moment> = None;
     let mut found = Vec::new();
-    for entry in entries {
-        if struck.contains(&entry.id) {
-            continue;
-        }
+    for entry in standing(entries) {
         let took = begun.and_then(|begun| took(begun, &entry.at));
         if let (Some(step), Some(seconds)) = (step(&entry.act, book), took) {
             found.push(Sample { step, seconds });
@@ -87,8 +77,20 @@ pub fn samples(entries: &[Entry], book: &Book) -> Vec<Sample> {
     found
 }
 
+/// The entries that were not struck.
+pub(super) fn standing(entries: &[Entry]) -> impl Iterator<Item = &Entry> {
+    let strikes = entries.iter().filter_map(|entry| match entry.act {
+        Act::Strike { act } => Some(act),
+        _ => None,
+    });
+    let struck: BTreeSet<ActId> = strikes.collect();
+    entries
+        .iter()
+        .filter(move |entry| !struck.contains(&entry.id))
+}
+
 /// Whole seconds between two acts; `None` where they tell nothing of the hand.
-fn took(begun: &Moment, at: &Moment) -> Option<u32> {
+pub(super) fn took(begun: &Moment, at: &Moment) -> Option<u32> {
     let seconds = at.boot.seconds_since(&begun.boot)?;
     let told = seconds > 0 && seconds <= IDLE_LIMIT;
     u32::try_from(seconds).ok().filter(|_| told)

@@ -5,6 +5,7 @@
     reason = "a test that can't go on stops with the reason"
 )]
 
+mod agreeing;
 mod chance;
 mod forecasts;
 mod notices;

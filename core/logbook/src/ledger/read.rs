@@ -77,7 +77,10 @@ fn brought_up(text: &str) -> Result<stored::Entry, EntryFault> {
         let missing = || EntryFault::Form(format!("no way from version {found}"));
         *body = upcast::upcast(&kind, found, known, body.take()).ok_or_else(missing)?;
     }
-    serde_json::from_value(value).map_err(form)
+    serde_path_to_error::deserialize(value).map_err(|error| {
+        let (at, why) = (error.path().to_string(), error.inner().to_string());
+        EntryFault::Form(format!("at {at}: {why}"))
+    })
 }
 
 /// The newest entry's number and digest.

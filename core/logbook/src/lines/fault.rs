@@ -1,6 +1,6 @@
 //! Why lines are no ledger.
 
-use crate::ledger::EntryFault;
+use crate::ledger::{Digest, EntryFault};
 
 /// The first line that does not fit, and why.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -28,13 +28,20 @@ pub enum LineFault {
     #[error("it is neither an entry with its digest nor the end")]
     Form,
     /// Its bytes and its digest do not belong together, or a line before it is missing.
-    #[error("its bytes and its digest do not belong together")]
-    Digest,
+    #[error("its digest is {found}; its bytes behind the line before have {expected}")]
+    Digest {
+        /// The digest it says.
+        found: Digest,
+        /// The digest of its bytes behind the line before.
+        expected: Digest,
+    },
     /// It has another number than the place where it stands.
-    #[error("it calls itself entry {found}")]
+    #[error("it calls itself entry {found}; expected {expected}")]
     Number {
         /// The number it has.
         found: u64,
+        /// The number of its place.
+        expected: u64,
     },
     /// It is not in the one form in which an entry is written.
     #[error("it is not in canonical form")]

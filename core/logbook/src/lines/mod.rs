@@ -8,10 +8,14 @@ mod export;
 mod fault;
 mod import;
 mod read;
+#[cfg(feature = "schema")]
+mod schema;
 mod write;
 
 pub use fault::{LineFault, LinesFault};
 pub use read::{Line, Lines};
+#[cfg(feature = "schema")]
+pub use schema::schema;
 
 pub(crate) use export::export;
 pub(crate) use import::import;

@@ -104,7 +104,10 @@ fn line(text: &str, before: Head) -> Result<Line, LineFault> {
     let body = rest.strip_suffix('}').ok_or(LineFault::Form)?;
     let head = before.then(body.as_bytes());
     if head.digest != said {
-        return Err(LineFault::Digest);
+        // What can't be an entry says more than its digest does.
+        ledger::versioned(body)?;
+        let (found, expected) = (said, head.digest);
+        return Err(LineFault::Digest { found, expected });
     }
     let canonical = |value: &serde_json::Value| serde_json_canonicalizer::to_string(value);
     let value: serde_json::Value =
@@ -116,6 +119,7 @@ fn line(text: &str, before: Head) -> Result<Line, LineFault> {
     if numbered.seq != head.seq {
         return Err(LineFault::Number {
             found: numbered.seq,
+            expected: head.seq,
         });
     }
     Ok(Line {

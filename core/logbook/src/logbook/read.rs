@@ -4,14 +4,14 @@ use super::Logbook;
 use crate::ledger::{self, Depth, Head, Numbered, Verified};
 use crate::projection::{
     OpenWalk, PointPast, RigGlance, RigOutline, WalkHead, book_at, fingerprint, glance, glances,
-    outline, point_past, rebuild, walk_extent, walks,
+    outline, point_past, rebuild, timing_acts, walk_extent, walks,
 };
 use crate::store::{Damage, StoreFault};
 use baywalk_domain::due::{Known, OdometerNote};
 use baywalk_domain::finding::Finding;
 use baywalk_domain::ids::{ActId, PointId, RigId, WalkId};
 use baywalk_domain::rig::Book;
-use baywalk_domain::walk::WalkState;
+use baywalk_domain::walk::{Act, WalkState};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -157,6 +157,14 @@ impl Logbook {
     /// [`StoreFault`] where the store can't be read.
     pub fn known(&self, rig: RigId) -> Read<Known> {
         Ok(self.facts(rig)?.known.clone())
+    }
+
+    /// What was noted and ruled between walks, oldest first, each with its day and name.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn timing(&self, rig: RigId) -> Read<Vec<(NaiveDate, ActId, Act)>> {
+        timing_acts(self.store.conn(), rig)
     }
 
     /// In how many walks running, up to the last one that ended, each point had moved or was loose;

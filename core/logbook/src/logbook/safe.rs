@@ -114,8 +114,11 @@ impl Logbook {
         Ok(head)
     }
 
-    /// The digests of the photos that entries name.
-    pub(crate) fn photos_named(&self) -> Result<Vec<String>, StoreFault> {
+    /// The digests of the photos that entries name, each once.
+    ///
+    /// # Errors
+    /// [`StoreFault`] where the store can't be read.
+    pub fn photos_named(&self) -> Result<Vec<String>, StoreFault> {
         ledger::photos(self.store.conn())
     }
 

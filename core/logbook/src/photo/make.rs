@@ -48,7 +48,7 @@ fn made(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
         None
     };
     Ok(Made {
-        thumbnail: small(master.clone())?,
+        thumbnail: small(master.clone(), THUMBNAIL_EDGE)?,
         master,
         original,
     })
@@ -59,11 +59,19 @@ fn made(bytes: Vec<u8>, keep_original: bool) -> Result<Made, PhotoFault> {
 /// # Errors
 /// [`PhotoFault`] where the photo is not sound.
 pub fn thumbnail(photo: Vec<u8>) -> Result<Vec<u8>, PhotoFault> {
-    guarded(move || small(photo))
+    smaller(photo, THUMBNAIL_EDGE)
 }
 
-fn small(photo: Vec<u8>) -> Result<Vec<u8>, PhotoFault> {
-    let image = Source::read(photo)?.upright(THUMBNAIL_EDGE)?;
+/// Makes a photo that is kept smaller: JPEG, its long edge so many pixels or less, to be mailed.
+///
+/// # Errors
+/// [`PhotoFault`] where the photo is not sound.
+pub fn smaller(photo: Vec<u8>, edge: u32) -> Result<Vec<u8>, PhotoFault> {
+    guarded(move || small(photo, edge))
+}
+
+fn small(photo: Vec<u8>, edge: u32) -> Result<Vec<u8>, PhotoFault> {
+    let image = Source::read(photo)?.upright(edge)?;
     pixels::code(&image, THUMBNAIL_QUALITY, None)
 }
 

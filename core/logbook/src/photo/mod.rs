@@ -23,7 +23,7 @@ mod source;
 pub use check::{MissingPhoto, MissingWhy, PhotoCheck, Stray, StrayWhy};
 pub use expected::{Arrived, Came};
 pub use fault::{Foreign, PhotoFault};
-pub use make::{Made, make, thumbnail};
+pub use make::{Made, make, smaller, thumbnail};
 
 pub(crate) use expected::Expected;
 pub(crate) use files::{digest_of, find};

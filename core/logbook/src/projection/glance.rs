@@ -1,8 +1,9 @@
 //! A rig at a glance, and its outline: what the first screens tell of it.
 
+use super::gone::gone;
 use super::standing::{standings, unsettled};
 use super::timing::{Days, known};
-use super::{RigFold, finding, json};
+use super::{Gone, RigFold, finding, json};
 use crate::ledger::Numbered;
 use crate::store::StoreFault;
 use crate::stored;
@@ -30,6 +31,8 @@ pub struct RigGlance {
     pub due: Vec<Due>,
     /// The number of the entry by which that came to be as it is.
     pub due_since: u64,
+    /// What was due and is asked no longer, the first to go first.
+    pub gone: Vec<Gone>,
     /// How many findings wait.
     pub open_findings: u64,
 }
@@ -98,6 +101,7 @@ pub(super) fn put(
     };
     let same = before.filter(|before| before.due == due);
     let due_since = same.map_or(*seq, |before| before.due_since);
+    let gone = gone(before, &due, numbered);
     let open = fold.open_walk();
     let told = RigGlance {
         rig: book.rig.clone(),
@@ -110,6 +114,7 @@ pub(super) fn put(
         noted,
         due,
         due_since,
+        gone,
         open_findings: finding::open(tx, rig)?,
     };
     let body = json::write::<stored::RigGlance>(&told)?;

@@ -9,6 +9,7 @@ mod finding;
 mod fingerprint;
 mod fold;
 mod glance;
+mod gone;
 mod json;
 mod past;
 mod progress;
@@ -20,6 +21,7 @@ mod walk;
 
 pub use change::Change;
 pub use glance::{OutlineBay, RigGlance, RigOutline, WalkBegun};
+pub use gone::Gone;
 pub use past::PointPast;
 pub use walk::WalkHead;
 
@@ -35,7 +37,8 @@ pub(crate) use past::point_past;
 pub(crate) use progress::{Progress, progress};
 pub(crate) use project::project;
 pub(crate) use rebuild::rebuild;
+pub(crate) use timing::acts as timing_acts;
 pub(crate) use walk::{walk_extent, walks};
 
 /// The version of the computed tables; where a store has another one they are rebuilt.
-pub(crate) const VERSION: u32 = 3;
+pub(crate) const VERSION: u32 = 4;

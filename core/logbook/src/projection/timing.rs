@@ -5,7 +5,7 @@ use super::{ended, json};
 use crate::store::StoreFault;
 use crate::stored;
 use baywalk_domain::due::Known;
-use baywalk_domain::ids::RigId;
+use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::rig::Book;
 use baywalk_domain::walk::{Act, Entry};
 use chrono::NaiveDate;
@@ -65,12 +65,24 @@ pub(super) fn known(
         ended: ended::ended(conn, rig)?,
         ..Known::default()
     };
-    let mut statement = conn.prepare_cached(include_str!("sql/timing.sql"))?;
-    let mut rows = statement.query([rig.to_string()])?;
-    while let Some(row) = rows.next()? {
-        let (act, day, body): (String, String, String) = (row.get(0)?, row.get(1)?, row.get(2)?);
-        let act_said = json::read::<stored::Act>(&body)?;
-        known.take(json::text(&day)?, json::text(&act)?, &act_said);
+    for (day, id, act) in acts(conn, rig)? {
+        known.take(day, id, &act);
     }
     Ok(known)
+}
+
+/// The acts that tell when to look again, oldest first, each with its day and name.
+pub(crate) fn acts(
+    conn: &Connection,
+    rig: RigId,
+) -> Result<Vec<(NaiveDate, ActId, Act)>, StoreFault> {
+    let mut statement = conn.prepare_cached(include_str!("sql/timing.sql"))?;
+    let mut rows = statement.query([rig.to_string()])?;
+    let mut acts = Vec::new();
+    while let Some(row) = rows.next()? {
+        let (act, day, body): (String, String, String) = (row.get(0)?, row.get(1)?, row.get(2)?);
+        let said = json::read::<stored::Act>(&body)?;
+        acts.push((json::text(&day)?, json::text(&act)?, said));
+    }
+    Ok(acts)
 }

@@ -9,6 +9,7 @@ use serde::{Deserialize, Serialize};
 
 /// The act with what was decided and shown.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Body {
     act: Act,
@@ -17,6 +18,7 @@ pub struct Body {
 
 /// One entry: who, where, when, and the body whose form the version names.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Entry {
     pub(crate) seq: u64,
@@ -28,6 +30,8 @@ pub struct Entry {
     flags: Flags,
     pub(crate) kind: String,
     pub(crate) version: u32,
+    // Its form hangs on kind and version; the schema of a line says which.
+    #[cfg_attr(feature = "schema", schemars(with = "serde_json::Value"))]
     body: Body,
 }
 

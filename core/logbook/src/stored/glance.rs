@@ -1,6 +1,7 @@
 //! A rig at a glance, and its outline.
 
 use super::shape::record;
+use super::timing::Asked;
 use super::{Bay, Due, Rig, Text};
 use crate::projection;
 use baywalk_domain::ids::WalkId;
@@ -16,6 +17,16 @@ record! {
 }
 
 record! {
+    /// What was due and is asked no longer.
+    Gone = projection::Gone {
+        asked: Asked,
+        on: Text<NaiveDate>,
+        by: u64,
+        went: Text<NaiveDate>,
+    }
+}
+
+record! {
     /// What the list of rigs tells of one.
     RigGlance = projection::RigGlance {
         rig: Rig,
@@ -25,6 +36,7 @@ record! {
         noted: Text<NaiveDate>,
         due: Vec<Due>,
         due_since: u64,
+        gone: Vec<Gone>,
         open_findings: u64,
     }
 }

@@ -14,6 +14,8 @@ use std::marker::PhantomData;
 pub trait Texted: Sized {
     /// What the text is called.
     const NAME: &'static str;
+    /// What it looks like, as a regular expression; anything where it is empty.
+    const PATTERN: &'static str = "";
     /// Writes it.
     fn write(&self) -> String;
     /// Reads it.
@@ -65,7 +67,11 @@ impl<T: Texted> schemars::JsonSchema for Text<T> {
     }
 
     fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        schemars::json_schema!({ "type": "string", "description": T::NAME })
+        schemars::json_schema!({
+            "type": "string",
+            "description": T::NAME,
+            "pattern": T::PATTERN,
+        })
     }
 }
 
@@ -76,10 +82,14 @@ fn form(found: &str, expected: &'static str) -> ShapeCause {
     }
 }
 
+/// RFC 9562, section 4, in lower case.
+const UUID: &str = "^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$";
+
 macro_rules! ids {
     ($($id:ident as $name:literal),+ $(,)?) => {$(
         impl Texted for $id {
             const NAME: &'static str = $name;
+            const PATTERN: &'static str = UUID;
             fn write(&self) -> String {
                 self.to_string()
             }
@@ -165,6 +175,7 @@ impl Texted for StatedLength {
 
 impl Texted for NaiveDate {
     const NAME: &'static str = "day";
+    const PATTERN: &'static str = "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$";
     fn write(&self) -> String {
         self.to_string()
     }
@@ -176,6 +187,7 @@ impl Texted for NaiveDate {
 
 impl Texted for DateTime<FixedOffset> {
     const NAME: &'static str = "wall-time";
+    const PATTERN: &'static str = "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\\.[0-9]+)?([+-][0-9]{2}:[0-9]{2}|Z)$";
     fn write(&self) -> String {
         self.to_rfc3339()
     }

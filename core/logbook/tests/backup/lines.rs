@@ -85,9 +85,10 @@ fn what_does_not_fit_is_told_with_its_line() {
     };
     let (last, before) = (lines.len(), lines.len() as u64 - 1);
     assert_eq!(told(&lines[..last - 1]), (before + 1, LineFault::Cut));
-    assert_eq!(
-        told(&[&lines[..3], &lines[4..]].concat()),
-        (4, LineFault::Digest)
+    let (line, why) = told(&[&lines[..3], &lines[4..]].concat());
+    assert!(
+        line == 4 && matches!(why, LineFault::Digest { .. }),
+        "{why}"
     );
     assert_eq!(
         told(&[&lines[..last], &lines[..1]].concat()).1,
@@ -100,4 +101,28 @@ fn what_does_not_fit_is_told_with_its_line() {
         told(&["\u{1f511}".repeat(40).as_str()]),
         (1, LineFault::Form)
     );
+}
+
+#[test]
+fn a_line_edited_by_hand_is_told_with_its_field_and_what_is_wrong() {
+    let place = Place::new();
+    let (_, text) = exported(&place, false);
+    let text = String::from_utf8(text).unwrap();
+    let told = |from: &str, to: &str| {
+        assert!(text.contains(from), "{from}");
+        let mut other = open(&place.at("two"));
+        let edited = text.replacen(from, to, 1);
+        other.import(edited.as_bytes()).unwrap_err().to_string()
+    };
+    let field = told(r#""version":1"#, r#""version":"one""#);
+    assert!(field.contains("version"), "{field}");
+    let unit = told(r#""unit":"lbf.in""#, r#""unit":"lbf.inch""#);
+    assert!(unit.contains("unit") && unit.contains("lbf.inch"), "{unit}");
+    let name = told(r#""rig":""#, r#""rig":"x"#);
+    assert!(name.contains("at rig") && name.contains("UUID"), "{name}");
+    let extra = told(r#""kind":"start""#, r#""kind":"start","lid":1"#);
+    assert!(extra.contains("lid"), "{extra}");
+    // A change that could be an entry is told by its digest.
+    let digest = told(r#""person":""#, r#""person":"x"#);
+    assert!(digest.contains("digest"), "{digest}");
 }

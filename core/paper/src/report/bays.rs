@@ -1,18 +1,25 @@
 //! Bay by bay: every point with its torque, as found and as left, then its photos.
 
 use super::view::View;
-use super::{as_found, as_left, figure};
+use super::{as_found, as_left, figure, photos};
 use crate::sheet::{Block, Cell};
-use baywalk_domain::finding::About;
-use baywalk_domain::ids::{BayId, PointId};
+use baywalk_domain::ids::BayId;
 use baywalk_domain::rig::{Bay, Point, PointKind, Terminal, Wire};
 use baywalk_domain::walk::PointRecord;
+
+/// The columns of a table of points.
+pub(super) const COLUMNS: [(&str, u8); 4] = [
+    ("report-col-point", 41),
+    ("report-col-torque", 26),
+    ("report-col-found", 20),
+    ("report-col-left", 13),
+];
 
 pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     let mut bays: Vec<&Bay> = view.facts.book.bays.iter().collect();
     bays.sort_by(|a, b| a.station.cmp(&b.station).then_with(|| a.code.cmp(&b.code)));
     let bays = bays.into_iter().flat_map(|bay| of_bay(view, bay));
-    let loose = photos(view, &|about| home(view, about).is_none());
+    let loose = photos::blocks(view, &|about| photos::home(view, about).is_none());
     let mut blocks: Vec<Block> = bays.collect();
     blocks.extend(loose);
     blocks
@@ -22,18 +29,18 @@ fn of_bay(view: &View<'_>, bay: &Bay) -> Vec<Block> {
     let points = points(view, bay.id);
     let count = points.len();
     let rows = points.into_iter().map(|point| row(view, point)).collect();
-    let columns = [
-        ("report-col-point", 41),
-        ("report-col-torque", 26),
-        ("report-col-found", 20),
-        ("report-col-left", 13),
-    ];
     let caption = view.count("report-bay-caption", count);
-    let table = view.table(caption, &columns, rows);
-    let photos = photos(view, &|about| home(view, about) == Some(bay.id));
-    if table.is_none() && photos.is_none() {
+    let table = view.table(caption, &COLUMNS, rows);
+    let photos = photos::blocks(view, &|about| photos::home(view, about) == Some(bay.id));
+    if table.is_none() && photos.is_empty() {
         return Vec::new();
     }
+    let blocks = heading(view, bay).into_iter().chain(table);
+    blocks.chain(photos).collect()
+}
+
+/// The bay: tag and name, side and place, and what must stay untouched.
+pub(super) fn heading(view: &View<'_>, bay: &Bay) -> Vec<Block> {
     let heading = Block::Heading {
         tag: Some(bay.code.as_str().to_owned()),
         text: bay.name.clone(),
@@ -44,14 +51,8 @@ fn of_bay(view: &View<'_>, bay: &Bay) -> Vec<Block> {
         title: view.say("report-keep-out"),
         lines: vec![bay.keep_out.clone()],
     });
-    let blocks = [
-        Some(heading),
-        Some(Block::Text(place)),
-        keep_out,
-        table,
-        photos,
-    ];
-    blocks.into_iter().flatten().collect()
+    let blocks = [heading, Block::Text(place)];
+    blocks.into_iter().chain(keep_out).collect()
 }
 
 /// The points of a bay by code; retired ones only where this walk noted something.
@@ -66,7 +67,8 @@ fn points<'a>(view: &View<'a>, bay: BayId) -> Vec<&'a Point> {
     points
 }
 
-fn row(view: &View<'_>, point: &Point) -> Vec<Cell> {
+/// One point: what it is, its torque, as found, as left.
+pub(super) fn row(view: &View<'_>, point: &Point) -> Vec<Cell> {
     let record = view.record(point.id);
     let none = PointRecord::default();
     let noted = record.unwrap_or(&none);
@@ -78,7 +80,7 @@ fn row(view: &View<'_>, point: &Point) -> Vec<Cell> {
         PointKind::Terminal(_) => as_left::cell(view, noted),
         PointKind::Look(_) => Cell::default(),
     };
-    let numbers = photo_numbers(view, point.id);
+    let numbers = photos::numbers(view, point.id);
     let found = as_found::cell(view, point, noted).with(numbers);
     vec![name(view, point), torque, found, left]
 }
@@ -116,69 +118,5 @@ fn wire(view: &View<'_>, wire: &Wire) -> String {
     match &wire.size {
         Some(size) => format!("{}, {}, {strands}", size.code(), view.code(wire.material)),
         None => format!("{}, {strands}", view.headed(wire.material)),
-    }
-}
-
-/// The bay that a photo belongs to.
-fn home(view: &View<'_>, about: About) -> Option<BayId> {
-    let book = view.facts.book;
-    match about {
-        About::Bay(bay) => Some(bay),
-        About::Point(point) => book.point(point).and_then(|point| book.bay_of(point)),
-        About::Rig | About::Source(_) | About::Reading(_) => None,
-    }
-}
-
-fn photo_numbers(view: &View<'_>, point: PointId) -> Vec<String> {
-    let photos = view.facts.walk.photos.iter().enumerate();
-    let here = photos.filter(|(_, (about, _, _))| *about == About::Point(point));
-    here.map(|(place, _)| photo_number(view, place)).collect()
-}
-
-fn photo_number(view: &View<'_>, place: usize) -> String {
-    view.fill("report-photo", &[("number", &(place + 1).to_string())])
-}
-
-/// The photos of a place: number, what it shows, caption, digest.
-fn photos(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Option<Block> {
-    let photos = view.facts.walk.photos.iter().enumerate();
-    let rows = photos.filter(|(_, (about, _, _))| here(*about)).map(
-        |(place, (about, digest, caption))| {
-            let mut shown = view.about(*about);
-            shown.lines.clear();
-            vec![
-                Cell::of(photo_number(view, place)),
-                shown.with([caption.clone(), pins(view, *about, digest)]),
-                Cell::default().with([digest.clone()]),
-            ]
-        },
-    );
-    let columns = [
-        ("report-col-photo", 14),
-        ("report-col-shows", 42),
-        ("report-col-digest", 44),
-    ];
-    view.table(view.say("report-photos"), &columns, rows.collect())
-}
-
-/// The points that are pinned on a photo of their bay, where this is the one that shows it.
-fn pins(view: &View<'_>, about: About, digest: &str) -> String {
-    let book = view.facts.book;
-    let About::Bay(bay) = about else {
-        return String::new();
-    };
-    let shown = book.bay_photo(bay).filter(|photo| photo.photo == digest);
-    let pinned = |point: &&Point| shown.is_some_and(|photo| photo.pin(point.id).is_some());
-    let points = book.points_of(bay);
-    let codes: Vec<&str> = points
-        .iter()
-        .copied()
-        .filter(pinned)
-        .map(|point| point.code.as_str())
-        .collect();
-    if codes.is_empty() {
-        String::new()
-    } else {
-        view.fill("report-pins", &[("pins", &codes.join(", "))])
     }
 }

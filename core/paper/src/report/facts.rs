@@ -25,12 +25,27 @@ pub struct Facts<'a> {
     pub moved_before: &'a [PointId],
     /// When the next walk is due, where it was worked out.
     pub due: Option<&'a DueShown>,
+    /// What is asked of the rig as the ledger stands, the first first.
+    pub asked: &'a [Asked],
     /// Where the ledger stood when the report was made.
     pub ledger: LedgerHead<'a>,
     /// The edition of the software.
     pub edition: &'a str,
     /// When the report was made.
     pub printed: DateTime<FixedOffset>,
+}
+
+/// One thing that is asked of a rig, in words.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Asked {
+    /// The day.
+    pub when: String,
+    /// The rule by which it is asked.
+    pub rule: String,
+    /// Which limit came first.
+    pub first: String,
+    /// What each limit comes to, and whether it was put off.
+    pub lines: Vec<String>,
 }
 
 /// The newest entry of the ledger.

@@ -44,7 +44,7 @@ pub(super) fn cell(view: &View<'_>, point: &Point, record: Option<&PointRecord>)
     let advice = advice(record);
     if let Some(figure) = figure(point, record) {
         return Cell::default()
-            .framed(frame(figure.basis), view.torque(figure.torque))
+            .framed(Frame::of(figure.basis), view.torque(figure.torque))
             .with([from(view, figure.basis, figure.source)]);
     }
     match advice.map(|advice| advice.action) {
@@ -67,13 +67,4 @@ pub(super) fn from(view: &View<'_>, basis: BasisKind, source: &str) -> String {
 
 fn advice(record: Option<&PointRecord>) -> Option<&AdviceShown> {
     record?.found.as_ref()?.advice.as_ref()
-}
-
-const fn frame(basis: BasisKind) -> Frame {
-    match basis {
-        BasisKind::Label => Frame::Label,
-        BasisKind::Document => Frame::Document,
-        BasisKind::Table => Frame::Table,
-        BasisKind::Calculation => Frame::Calculation,
-    }
 }

@@ -61,7 +61,7 @@ fn closed_table(view: &View<'_>, closed: &[&Finding]) -> Option<Block> {
 }
 
 /// The kind of a finding, with what was noted at its place, and its day where it is older.
-fn what(view: &View<'_>, finding: &Finding) -> Cell {
+pub(super) fn what(view: &View<'_>, finding: &Finding) -> Cell {
     let cell = Cell::of(view.headed(finding.raised.kind));
     if finding.walk != Some(view.facts.walk.id) {
         let day = view.words.date(finding.on);
@@ -115,7 +115,7 @@ fn noted(view: &View<'_>, id: PointId, kind: FindingKind) -> Vec<String> {
 }
 
 /// What was decided about a finding, where something was.
-fn decided(view: &View<'_>, finding: &Finding) -> Vec<String> {
+pub(super) fn decided(view: &View<'_>, finding: &Finding) -> Vec<String> {
     let decided = finding.follow_up.as_ref();
     decided.map_or_else(Vec::new, |decided| follow_up(view, decided))
 }

@@ -9,12 +9,14 @@ mod exceptions;
 mod facts;
 mod figure;
 mod findings;
-mod html;
+mod follow_up;
+mod glance;
 mod isolation;
 mod moved;
 mod next;
 mod out;
 mod pairs;
+mod photos;
 mod proof;
 mod readings;
 mod rig;
@@ -23,18 +25,33 @@ mod strip;
 mod verify;
 mod view;
 
-pub use facts::{Facts, LedgerHead};
-pub use html::html;
+pub use facts::{Asked, Facts, LedgerHead};
+pub use follow_up::follow_up;
 
+use crate::photo::Photos;
 use crate::sheet::{Block, Part, Sheet};
 use baywalk_words::Words;
 use view::View;
 
-/// Lays a report out, without a format.
-pub(crate) fn sheet(facts: &Facts<'_>, words: &Words) -> Sheet {
+/// The report of a walk, without a format.
+///
+/// # Example
+/// ```no_run
+/// use baywalk_paper::Paper;
+/// use baywalk_paper::photo::NoPhotos;
+/// # fn facts() -> (baywalk_paper::report::Facts<'static>, baywalk_words::Words) { todo!() }
+/// let (facts, words) = facts();
+/// let report = baywalk_paper::report::sheet(&facts, &words, &NoPhotos);
+/// let pdf = report.pdf(Paper::A4, &words)?;
+/// assert!(pdf.starts_with(b"%PDF-1.7"));
+/// # Ok::<(), baywalk_paper::Unwritten>(())
+/// ```
+#[must_use]
+pub fn sheet(facts: &Facts<'_>, words: &Words, photos: &dyn Photos) -> Sheet {
     let view = View {
         facts: *facts,
         words,
+        photos,
     };
     Sheet {
         language: words.locale().to_owned(),
@@ -42,6 +59,8 @@ pub(crate) fn sheet(facts: &Facts<'_>, words: &Words) -> Sheet {
         under: rig::under(&view),
         parts: parts(&view),
         foot: verify::foot(&view),
+        edition: facts.edition.to_owned(),
+        identity: format!("{} {}", facts.walk.id, facts.ledger.digest),
     }
 }
 
@@ -55,10 +74,15 @@ fn parts(view: &View<'_>) -> Vec<Part> {
     let part = |anchor, key, blocks| Part {
         anchor,
         title: view.say(key),
+        apart: false,
         blocks,
     };
     vec![
-        part("result", "report-part-result", result(view)),
+        part("result", "report-part-result", glance::blocks(view)),
+        Part {
+            apart: true,
+            ..part("details", "report-part-details", details(view))
+        },
         part("cautions", "report-part-cautions", cautions::blocks(view)),
         part("walk", "report-part-walk", rig::blocks(view)),
         part("isolated", "report-part-isolated", isolation::blocks(view)),
@@ -70,12 +94,10 @@ fn parts(view: &View<'_>) -> Vec<Part> {
     ]
 }
 
-fn result(view: &View<'_>) -> Vec<Block> {
-    let mut blocks = out::blocks(view);
-    blocks.extend(counts::blocks(view));
-    blocks.extend(strip::blocks(view));
-    blocks.extend(next::blocks(view));
-    blocks.extend(moved::blocks(view));
+/// What had moved and what was found, in full.
+fn details(view: &View<'_>) -> Vec<Block> {
+    let mut blocks = moved::blocks(view);
     blocks.extend(findings::blocks(view));
+    blocks.extend(next::asked(view));
     blocks
 }

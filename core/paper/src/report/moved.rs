@@ -34,7 +34,7 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
 }
 
 /// The points that moved, in the order of the bays, retired ones last.
-fn moved<'a>(view: &View<'a>) -> Vec<(&'a Point, &'a PointRecord)> {
+pub(super) fn moved<'a>(view: &View<'a>) -> Vec<(&'a Point, &'a PointRecord)> {
     let book = view.facts.book;
     let bays = book.bays_in_order();
     let place = |point: &Point| {

@@ -2,7 +2,7 @@
 
 use super::counts::heading;
 use super::view::View;
-use crate::sheet::Block;
+use crate::sheet::{Block, Cell};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::due::SETTLE_MILES;
 
@@ -33,6 +33,27 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     }
     terms.push((view.say("report-next-walk"), told(next)));
     vec![heading(view, "report-next"), Block::Terms(terms)]
+}
+
+/// Each thing that is asked, by which rule, and what each limit comes to.
+pub(super) fn asked(view: &View<'_>) -> Vec<Block> {
+    let rows = view.facts.asked.iter().map(|asked| {
+        let first = Cell::of(&asked.first).with(asked.lines.iter().cloned());
+        vec![
+            Cell::of(&asked.when),
+            Cell::default().with([asked.rule.clone()]),
+            first,
+        ]
+    });
+    let columns = [
+        ("report-col-when", 20),
+        ("report-col-rule", 40),
+        ("report-col-first", 40),
+    ];
+    let table = view.table(view.say("report-asked"), &columns, rows.collect());
+    table.map_or_else(Vec::new, |table| {
+        vec![heading(view, "report-asked-heading"), table]
+    })
 }
 
 fn told(lines: Vec<String>) -> Vec<String> {

@@ -7,6 +7,18 @@ use baywalk_domain::rig::Bay;
 use baywalk_domain::walk::{AsFound, AsLeft, Away, Seen};
 
 pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
+    let mut blocks = power(view);
+    let not_judged = not_judged(view);
+    blocks.push(if not_judged.is_empty() {
+        Block::Text(view.say("report-not-judged-none"))
+    } else {
+        caution(view, "report-not-judged", not_judged)
+    });
+    blocks
+}
+
+/// What stays out of service, and what is alive.
+pub(super) fn power(view: &View<'_>) -> Vec<Block> {
     let mut blocks = Vec::new();
     let out: Vec<String> = open_bays(view)
         .chain(sources_away(view))
@@ -21,12 +33,6 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
     if !alive.is_empty() {
         blocks.push(caution(view, "report-alive", alive));
     }
-    let not_judged = not_judged(view);
-    blocks.push(if not_judged.is_empty() {
-        Block::Text(view.say("report-not-judged-none"))
-    } else {
-        caution(view, "report-not-judged", not_judged)
-    });
     blocks
 }
 

@@ -118,6 +118,24 @@ fn tools(view: &View<'_>) -> Option<Block> {
     view.table(view.say("report-tools"), &columns, rows.collect())
 }
 
+/// The tools that were used, one line each, with whether their calibration held.
+pub(super) fn tool_lines(view: &View<'_>) -> Vec<String> {
+    let used = used(view.facts.walk);
+    let tools = view.facts.book.tools.iter();
+    let lines = tools.filter(|tool| used.contains(&tool.id)).map(|tool| {
+        let name = view.tool_name(tool.id);
+        let cell = calibrated(view, tool);
+        let told = [cell.head, cell.lines.join(" ")].join(" ");
+        let args = [("tool", name.as_str()), ("told", told.trim())];
+        view.fill("report-glance-tool", &args)
+    });
+    let lines: Vec<String> = lines.collect();
+    if lines.is_empty() {
+        return vec![view.say("report-tools-none")];
+    }
+    lines
+}
+
 fn range(view: &View<'_>, tool: &Tool) -> String {
     let (least, most) = (view.torque(&tool.least), view.torque(&tool.most));
     view.fill("report-tool-range", &[("least", &least), ("most", &most)])

@@ -10,7 +10,8 @@ use baywalk_shapes::strip::{Standing, strip};
 /// Width of the drawing in its own units; the page shows it as wide as it has room.
 const WIDTH: f64 = 480.0;
 
-pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
+/// The drawing, with what is read aloud in its place; nothing where there are no bays.
+pub(super) fn drawing(view: &View<'_>) -> Vec<Block> {
     let book = view.facts.book;
     let standings = Standing::of_walk(view.facts.walk, book);
     let bays = book.bays_in_order();
@@ -22,14 +23,17 @@ pub(super) fn blocks(view: &View<'_>) -> Vec<Block> {
         Some(line(view, bay, standing))
     });
     let lines: Vec<String> = lines.collect();
-    vec![
-        Block::Strip {
-            drawing: strip(book, &standings, WIDTH),
-            title: view.say("report-strip"),
-            description: lines.join(" "),
-        },
-        Block::Text(view.say("report-strip-reads")),
-    ]
+    vec![Block::Strip {
+        drawing: strip(book, &standings, WIDTH),
+        title: view.say("report-strip"),
+        description: lines.join(" "),
+    }]
+}
+
+/// How the drawing is read.
+pub(super) fn legend(view: &View<'_>) -> Option<Block> {
+    let bays = view.facts.book.bays_in_order();
+    (!bays.is_empty()).then(|| Block::Text(view.say("report-strip-reads")))
 }
 
 /// What was found in a bay, as a sentence.

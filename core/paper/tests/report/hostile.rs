@@ -3,15 +3,15 @@
 use crate::scene::{Scene, visible};
 use scraper::{Html, Node};
 
-fn nasty(text: &str) -> String {
+pub(crate) fn nasty(text: &str) -> String {
     format!("{text}\"'><script>alert(1)</script><img src=x onerror=alert(1)><!--</style></table>")
 }
 
-fn long(text: &str) -> String {
+pub(crate) fn long(text: &str) -> String {
     format!("{text}{}", "W".repeat(10_000))
 }
 
-fn odd(text: &str) -> String {
+pub(crate) fn odd(text: &str) -> String {
     format!(
         "{text} \u{202e}\u{5d0}\u{5d1} \u{1f469}\u{200d}\u{1f527} {{{{ text }}}} &amp; =1+1 \0\u{7} { }",
         "{ $day }"

@@ -12,6 +12,10 @@ mod golden;
 #[cfg(test)]
 mod hostile;
 #[cfg(test)]
+mod labels;
+#[cfg(test)]
+mod pdf;
+#[cfg(test)]
 mod scene;
 #[cfg(test)]
 mod walk;

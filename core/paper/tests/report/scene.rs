@@ -9,7 +9,9 @@ use baywalk_domain::rig::Book;
 use baywalk_domain::supply::ReadingStep;
 use baywalk_domain::units::Stated;
 use baywalk_domain::walk::{DueShown, Entry, Summary, WalkState, summary};
-use baywalk_paper::report::{Facts, LedgerHead, html};
+use baywalk_paper::Sheet;
+use baywalk_paper::photo::{NoPhotos, Photos};
+use baywalk_paper::report::{Asked, Facts, LedgerHead, follow_up, sheet};
 use baywalk_words::Words;
 use scraper::{Html, Node};
 use uuid::Uuid;
@@ -23,6 +25,7 @@ pub(crate) struct Scene {
     pub(crate) findings: Vec<Finding>,
     moved_before: Vec<PointId>,
     due: DueShown,
+    asked: Vec<Asked>,
 }
 
 impl Scene {
@@ -40,14 +43,47 @@ impl Scene {
                 at: Stated::parse_pair("46230 mi").ok(),
                 second_look: "2027-03-21".parse().ok(),
             },
+            asked: vec![Asked {
+                when: "20 March 2028".to_owned(),
+                rule: pen("the whole rig: 12 months or 5000 mi"),
+                first: "the months come first".to_owned(),
+                lines: vec![
+                    "20 March 2028 by the months".to_owned(),
+                    pen("put off: away"),
+                ],
+            }],
             book,
             entries,
             walk,
         }
     }
 
+    /// The report, without a format and without photos.
+    pub(crate) fn sheet(&self, language: &str) -> Sheet {
+        sheet(&self.facts(), &words(language), &NoPhotos)
+    }
+
+    /// The report with a photo behind every digest.
+    pub(crate) fn sheet_with(&self, language: &str, photos: &dyn Photos) -> Sheet {
+        sheet(&self.facts(), &words(language), photos)
+    }
+
+    /// The sheet of a finding.
+    pub(crate) fn follow_up(&self, language: &str, kind: FindingKind) -> Sheet {
+        let mut findings = self.findings.iter();
+        let finding = findings
+            .find(|finding| finding.raised.kind == kind)
+            .unwrap();
+        follow_up(&self.facts(), finding, &words(language), &NoPhotos)
+    }
+
+    /// The report as HTML.
     pub(crate) fn html(&self, language: &str) -> String {
-        let facts = Facts {
+        html(&self.sheet(language))
+    }
+
+    fn facts(&self) -> Facts<'_> {
+        Facts {
             book: &self.book,
             walk: &self.walk,
             entries: &self.entries,
@@ -55,14 +91,48 @@ impl Scene {
             findings: &self.findings,
             moved_before: &self.moved_before,
             due: Some(&self.due),
+            asked: &self.asked,
             ledger: LedgerHead {
                 digest: "a0efe6fe5c19a80ca089a6e9d4c3aa9b38cc912abda648bea87070a0b835fc9b",
                 sequence: 683,
             },
             edition: "baywalk 0.1.0",
             printed: moment(180).wall,
-        };
-        html(&facts, &Words::for_locales(&[language]))
+        }
+    }
+}
+
+/// The words of a language.
+pub(crate) fn words(language: &str) -> Words {
+    Words::for_locales(&[language])
+}
+
+/// A sheet as HTML.
+pub(crate) fn html(sheet: &Sheet) -> String {
+    let mut page = Vec::new();
+    sheet.html(&mut page).unwrap();
+    String::from_utf8(page).unwrap()
+}
+
+/// Gives the same picture for every digest.
+pub(crate) struct OnePhoto(pub(crate) Vec<u8>);
+
+impl OnePhoto {
+    /// A grey picture of 64 by 48.
+    pub(crate) fn grey() -> Self {
+        let mut bytes = Vec::new();
+        let encoder = jpeg_encoder::Encoder::new(&mut bytes, 80);
+        let pixels: Vec<u8> = (0..64_u32 * 48).map(|at| (at % 251) as u8).collect();
+        encoder
+            .encode(&pixels, 64, 48, jpeg_encoder::ColorType::Luma)
+            .unwrap();
+        Self(bytes)
+    }
+}
+
+impl Photos for OnePhoto {
+    fn jpeg(&self, _digest: &str) -> Option<Vec<u8>> {
+        Some(self.0.clone())
     }
 }
 

@@ -64,7 +64,7 @@ pub fn arrived(core: &mut Core) -> Result<Vec<ArrivedLine>, Problem> {
 
 fn line(core: &Core, one: &Arrived) -> ArrivedLine {
     let words = &core.words;
-    let book = core.logbook.book(one.rig).ok();
+    let book = core.logbook.shared_book(one.rig).ok();
     let path = one.path.display().to_string();
     let (key, why) = match &one.came {
         Came::Entered { .. } => ("photo-entered", None),
@@ -72,7 +72,7 @@ fn line(core: &Core, one: &Arrived) -> ArrivedLine {
         Came::NoPhoto(fault) => ("photo-not-entered", Some(sentence(words, fault))),
         Came::NotTaken(ActFault::Refused(refusal)) => (
             "photo-not-entered",
-            Some(words.refusal(refusal, book.as_ref())),
+            Some(words.refusal(refusal, book.as_deref())),
         ),
         Came::NotTaken(fault) => ("photo-not-entered", Some(fault.to_string())),
         Came::NotKept(fault) => {
@@ -80,7 +80,7 @@ fn line(core: &Core, one: &Arrived) -> ArrivedLine {
             ("photo-not-entered", Some(problem.sentence))
         }
     };
-    let about = words.about(one.about, book.as_ref());
+    let about = words.about(one.about, book.as_deref());
     let mut args = vec![("about", about.into()), ("path", path.as_str().into())];
     let expected = why.is_some();
     args.extend(why.map(|why| ("why", why.into())));

@@ -54,7 +54,7 @@ pub fn check(core: &Core) -> Result<PhotosScreen, Problem> {
 }
 
 fn missing(core: &Core, one: &MissingPhoto) -> String {
-    let book = core.logbook.book(one.rig).ok();
+    let book = core.logbook.shared_book(one.rig).ok();
     let key = match one.why {
         MissingWhy::Gone => "photo-gone",
         MissingWhy::Changed => "photo-changed",
@@ -63,7 +63,7 @@ fn missing(core: &Core, one: &MissingPhoto) -> String {
     };
     let args = [
         ("seq", one.seq.to_string().into()),
-        ("about", core.words.about(one.about, book.as_ref()).into()),
+        ("about", core.words.about(one.about, book.as_deref()).into()),
         ("digest", one.digest.as_str().into()),
     ];
     core.words.fill(key, &args)

@@ -23,7 +23,7 @@ use baywalk_domain::ids::{PointId, RigId};
 
 /// What is meant by a code, the rig's name, or the name of a point for the machine, as cards have it.
 fn meant(core: &Core, rig: RigId, text: &str) -> Result<About, Problem> {
-    let book = core.logbook.book(rig)?;
+    let book = core.logbook.shared_book(rig)?;
     let point = text.parse::<PointId>().ok();
     let point = point.filter(|point| book.point(*point).is_some());
     let named = || crate::about::about(&book, text.trim()).ok().flatten();

@@ -79,15 +79,20 @@ pub fn of_bay(
 /// # Errors
 /// [`Problem`] where there is no such bay, the open walk has no photo of it, or it can't be kept.
 pub fn show(core: &mut Core, rig: RigId, bay: &str) -> Result<Told, Problem> {
+    let photo = newer(core, rig, bay)?;
+    put(core, rig, photo)
+}
+
+/// The newest photo that the open walk has of a bay, without pins.
+fn newer(core: &Core, rig: RigId, bay: &str) -> Result<BayPhoto, Problem> {
     let book = core.logbook.shared_book(rig)?;
-    let owner = owner(core, &book, bay)?;
-    let CodeOwner::Bay(bay_id) = owner else {
-        return Err(none_such(core, bay));
+    let CodeOwner::Bay(id) = owner(core, &book, bay)? else {
+        return Err(core.no_code(bay));
     };
     let walk = core.logbook.shared_walk(rig)?;
-    let newest = walk.and_then(|walk| newest(&walk, bay_id));
+    let newest = walk.and_then(|walk| newest(&walk, id));
     let newest = newest.ok_or_else(|| no_photo(core, bay))?;
-    put(core, rig, BayPhoto::new(bay_id, newest))
+    Ok(BayPhoto::new(id, newest))
 }
 
 /// Puts the pin of a point on its bay's photo, in thousandths of width and height from the upper
@@ -102,12 +107,23 @@ pub fn pin(
     point: &str,
     at: Option<(u16, u16)>,
 ) -> Result<Told, Problem> {
+    let photo = pinned(core, rig, point, at)?;
+    put(core, rig, photo)
+}
+
+/// The photo of a point's bay with its pin put or taken out.
+fn pinned(
+    core: &Core,
+    rig: RigId,
+    point: &str,
+    at: Option<(u16, u16)>,
+) -> Result<BayPhoto, Problem> {
     let book = core.logbook.shared_book(rig)?;
     let CodeOwner::Point(id) = owner(core, &book, point)? else {
-        return Err(none_such(core, point));
+        return Err(core.no_code(point));
     };
     let bay = book.point(id).and_then(|point| book.bay_of(point));
-    let bay = bay.ok_or_else(|| none_such(core, point))?;
+    let bay = bay.ok_or_else(|| core.no_code(point))?;
     let pin = at.map(|(across, down)| {
         let args = [("across", across.into()), ("down", down.into())];
         let beside = || Problem::input(core.words.fill("photo-pin-beside", &args));
@@ -116,7 +132,7 @@ pub fn pin(
     let walk = core.logbook.shared_walk(rig)?;
     let code = || book.bay(bay).map_or("", |bay| bay.code.as_str());
     let shown = shown(&book, walk.as_deref(), bay).ok_or_else(|| no_photo(core, code()))?;
-    put(core, rig, shown.with(id, pin.transpose()?))
+    Ok(shown.with(id, pin.transpose()?))
 }
 
 /// Shows a bay that has no photo yet by the first one that was taken of it.
@@ -124,15 +140,20 @@ pub(super) fn adopt(core: &mut Core, rig: RigId, about: About) -> Result<(), Pro
     let About::Bay(bay) = about else {
         return Ok(());
     };
-    let book = core.logbook.shared_book(rig)?;
-    if book.bay_photo(bay).is_some() {
-        return Ok(());
-    }
-    let walk = core.logbook.shared_walk(rig)?;
-    match shown(&book, walk.as_deref(), bay) {
+    match first(core, rig, bay)? {
         Some(photo) => put(core, rig, photo).map(drop),
         None => Ok(()),
     }
+}
+
+/// The first photo of a bay that has none yet.
+fn first(core: &Core, rig: RigId, bay: BayId) -> Result<Option<BayPhoto>, Problem> {
+    let book = core.logbook.shared_book(rig)?;
+    if book.bay_photo(bay).is_some() {
+        return Ok(None);
+    }
+    let walk = core.logbook.shared_walk(rig)?;
+    Ok(shown(&book, walk.as_deref(), bay))
 }
 
 fn put(core: &mut Core, rig: RigId, photo: BayPhoto) -> Result<Told, Problem> {
@@ -155,11 +176,7 @@ fn newest(walk: &WalkState, bay: BayId) -> Option<String> {
 fn owner(core: &Core, book: &Book, code: &str) -> Result<CodeOwner, Problem> {
     let parsed = Code::parse(code.trim()).ok();
     let found = parsed.and_then(|code| book.owners(&code).next());
-    found.ok_or_else(|| none_such(core, code))
-}
-
-fn none_such(core: &Core, code: &str) -> Problem {
-    Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]))
+    found.ok_or_else(|| core.no_code(code))
 }
 
 fn no_photo(core: &Core, bay: &str) -> Problem {

@@ -12,26 +12,29 @@ use baywalk_domain::walk::{BayStage, Grade, PointRecord, WalkState};
 use baywalk_logbook::PointPast;
 use chrono::{Months, NaiveDate};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// How many walks of the past tell the pace.
 const WALKS_TOLD: usize = 4;
 
 /// What a plan rests on.
 pub(super) struct Facts {
-    pub(super) book: Book,
-    pub(super) walk: Option<WalkState>,
+    pub(super) book: Arc<Book>,
+    pub(super) walk: Option<Arc<WalkState>>,
     pub(super) ranks: Vec<Rank>,
     pub(super) pace: Pace,
     pub(super) must: BTreeMap<PointId, MustWhy>,
     pub(super) bays: Vec<BayId>,
+    /// The day for which it is planned.
+    pub(super) today: NaiveDate,
 }
 
 impl Facts {
-    /// Gathers the facts of a rig. In a walk, what is done and bays that were opened are left out.
-    pub(super) fn gather(core: &Core, rig: RigId) -> Result<Self, Problem> {
+    /// Gathers the facts of a rig on a day. In a walk, what is done and bays that were opened are left out.
+    pub(super) fn gather(core: &Core, rig: RigId, today: NaiveDate) -> Result<Self, Problem> {
         let log = &core.logbook;
-        let (book, walk) = (log.book(rig)?, log.open_walk(rig)?);
-        let (today, notes) = (log.now().date(), log.odometer(rig)?);
+        let (book, walk) = (log.shared_book(rig)?, log.shared_walk(rig)?);
+        let notes = log.odometer(rig)?;
         let mut seen = BTreeMap::new();
         let mut histories = BTreeMap::new();
         for point in book.points.iter().filter(|point| !point.retired) {
@@ -55,6 +58,7 @@ impl Facts {
         Ok(Self {
             pace: pace(core, rig, &book)?,
             bays: bays.into_iter().filter(shut).collect(),
+            today,
             book,
             walk,
             ranks,

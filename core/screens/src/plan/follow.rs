@@ -9,6 +9,7 @@ use crate::{Core, Problem, Told};
 use baywalk_domain::ids::{ActId, RigId};
 use baywalk_domain::plan::plan;
 use baywalk_domain::walk::{Act, Following, Next, Route, RouteStop};
+use chrono::NaiveDate;
 
 /// Plans so many minutes for what still waits in the open walk, and follows that.
 ///
@@ -43,7 +44,8 @@ pub(crate) fn again(core: &mut Core, rig: RigId) -> Result<Option<String>, Probl
     let Some(plan) = followed(core, rig)?.filter(|plan| plan.is_followed) else {
         return Ok(None);
     };
-    let (route, headline) = route(core, rig, (plan.route.minutes, plan.spent))?;
+    let today = core.logbook.now().date();
+    let (route, headline) = route(core, (rig, today), (plan.route.minutes, plan.spent))?;
     let left = minutes(plan.left());
     core.act(rig, Act::Follow(route))?;
     let args = [
@@ -103,12 +105,13 @@ pub(crate) fn press(
 }
 
 fn followed(core: &Core, rig: RigId) -> Result<Option<Following>, Problem> {
-    let walk = core.logbook.open_walk(rig)?;
-    Ok(walk.and_then(|walk| walk.plan))
+    let walk = core.logbook.shared_walk(rig)?;
+    Ok(walk.and_then(|walk| walk.plan.clone()))
 }
 
 fn follow_as(core: &mut Core, rig: RigId, id: ActId, time: (u16, u32)) -> Result<Told, Problem> {
-    let (route, headline) = route(core, rig, time)?;
+    let today = core.logbook.now().date();
+    let (route, headline) = route(core, (rig, today), time)?;
     let mut told = core.act_as(id, rig, Act::Follow(route))?;
     let left = (60 * u32::from(time.0)).saturating_sub(time.1);
     let args = [
@@ -121,9 +124,8 @@ fn follow_as(core: &mut Core, rig: RigId, id: ActId, time: (u16, u32)) -> Result
 }
 
 fn rejoin_as(core: &mut Core, rig: RigId, id: ActId) -> Result<Told, Problem> {
-    let none = || Problem::refused(core.words.say("plan-no-plan"));
-    let plan = followed(core, rig)?.ok_or_else(none)?;
-    follow_as(core, rig, id, (plan.route.minutes, plan.spent))
+    let time = left_behind(core, rig)?;
+    follow_as(core, rig, id, time)
 }
 
 fn leave_as(core: &mut Core, rig: RigId, id: ActId) -> Result<Told, Problem> {
@@ -132,13 +134,38 @@ fn leave_as(core: &mut Core, rig: RigId, id: ActId) -> Result<Told, Problem> {
     Ok(told)
 }
 
+/// The route that [`follow`] would follow on a day; without minutes, the one that [`rejoin`] would.
+/// Nothing is changed.
+///
+/// # Errors
+/// [`Problem`] as theirs.
+pub fn route_on(
+    core: &Core,
+    rig: RigId,
+    today: NaiveDate,
+    minutes: Option<u16>,
+) -> Result<Route, Problem> {
+    let time = match minutes {
+        Some(minutes) => (minutes, 0),
+        None => left_behind(core, rig)?,
+    };
+    Ok(route(core, (rig, today), time)?.0)
+}
+
+/// The minutes of the plan that was followed in the walk, and the seconds of them that are spent.
+fn left_behind(core: &Core, rig: RigId) -> Result<(u16, u32), Problem> {
+    let none = || Problem::refused(core.words.say("plan-no-plan"));
+    let plan = followed(core, rig)?.ok_or_else(none)?;
+    Ok((plan.route.minutes, plan.spent))
+}
+
 /// The best route for what still waits within minutes of which some seconds are spent.
 fn route(
     core: &Core,
-    rig: RigId,
+    (rig, today): (RigId, NaiveDate),
     (minutes, spent): (u16, u32),
 ) -> Result<(Route, String), Problem> {
-    let facts = Facts::gather(core, rig)?;
+    let facts = Facts::gather(core, rig, today)?;
     let seconds = seconds_of(core, minutes)?.saturating_sub(spent);
     let task = facts.task(core, seconds)?;
     let best = plan(&task.task);

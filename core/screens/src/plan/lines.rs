@@ -114,7 +114,7 @@ pub(super) fn left_out(
     plan: &Plan,
     (bay, why): (usize, LeftOut),
 ) -> Option<String> {
-    let bay = words.bay_name(*task.bays.get(bay)?, &facts.book);
+    let bay = words.bay_name(*task.bays.get(bay)?, &*facts.book);
     let why = match why {
         LeftOut::Nothing => words.say("plan-left-nothing"),
         LeftOut::NoTime { missing } => {

@@ -1,11 +1,13 @@
 //! A plan with its proof, its time, and what it leaves out.
 
+use super::alike::alike;
 use super::facts::Facts;
 use super::lines::{PlanStop, left_out, minutes, share, stop};
 use crate::{Core, Named, Problem};
 use baywalk_domain::ids::RigId;
 use baywalk_domain::plan::{Plan, Proof, RigTask, STEPS, nose_to_tail, plan as best_plan};
 use baywalk_words::Words;
+use chrono::Datelike;
 use serde::Serialize;
 
 /// The plan of a rig for some minutes.
@@ -34,6 +36,8 @@ pub struct PlanScreen {
     pub seconds: u32,
     /// What it rests on and what stands beside it: one sentence each.
     pub notes: Vec<String>,
+    /// Whether a walk is open, in which it can be followed.
+    pub walking: bool,
     /// Whether a plan is followed in the open walk.
     pub followed: bool,
 }
@@ -44,7 +48,7 @@ pub struct PlanScreen {
 /// [`Problem`] where there is no such rig, the minutes are none or over 360, the rig is too large, or
 /// the logbook can't be read.
 pub fn plan(core: &Core, rig: RigId, minutes: u16) -> Result<PlanScreen, Problem> {
-    let facts = Facts::gather(core, rig)?;
+    let facts = Facts::gather(core, rig, core.logbook.now().date())?;
     let task = facts.task(core, seconds_of(core, minutes)?)?;
     let best = best_plan(&task.task);
     let words = &core.words;
@@ -68,6 +72,7 @@ pub fn plan(core: &Core, rig: RigId, minutes: u16) -> Result<PlanScreen, Problem
         bound: best.bound,
         seconds: best.seconds(),
         notes: notes(words, (&facts, &task), &best),
+        walking: facts.walk.is_some(),
         followed: facts
             .walk
             .as_ref()
@@ -128,6 +133,7 @@ fn notes(words: &Words, (facts, task): (&Facts, &RigTask), plan: &Plan) -> Vec<S
         let nose = share(nose_to_tail(&task.task).worth, plan.worth);
         notes.push(words.fill("plan-nose", &[("share", nose.into())]));
     }
+    notes.extend(alike(words, &facts.book, facts.today.year()));
     notes.push(words.say("plan-beside"));
     notes.push(words.say("plan-ranking"));
     notes

@@ -17,6 +17,8 @@ pub struct Added {
     pub told: Vec<Told>,
     /// In words.
     pub words: String,
+    /// Whether a walk is open, so that a photo can be taken of it.
+    pub walking: bool,
 }
 
 /// Adds a piece to a rig, or to its bay that has a code, by the answers to what
@@ -42,6 +44,8 @@ pub fn add(
         Piece::Device => of_device(core, &known, bay, &answer)?,
         Piece::Terminal | Piece::Look => of_point(core, &known, (piece, bay), &answer)?,
     };
+    // Let go: an act copies a book that somebody looks at.
+    drop(known);
     entered(core, rig, record, (code, fields))
 }
 
@@ -61,6 +65,7 @@ pub(super) fn entered(
     ];
     Ok(Added {
         words: core.words.fill("set-up-added", &args),
+        walking: core.logbook.shared_walk(rig)?.is_some(),
         code,
         told,
     })
@@ -153,9 +158,9 @@ pub(super) fn bay_code(core: &Core, known: &Book, bay: &str) -> Result<Code, Pro
         .bays
         .iter()
         .find(|known| Some(&known.code) == named.as_ref());
-    let args = [("code", bay.into())];
-    let missing = || Problem::not_found(core.words.fill("book-no-code", &args));
-    found.map(|bay| bay.code.clone()).ok_or_else(missing)
+    found
+        .map(|bay| bay.code.clone())
+        .ok_or_else(|| core.no_code(bay))
 }
 
 fn not_offered(core: &Core, found: &str) -> Problem {

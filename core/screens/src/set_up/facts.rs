@@ -21,6 +21,8 @@ pub struct Facts {
     pub name: String,
     /// The fields that are asked for here.
     pub facts: Vec<Fact>,
+    /// Whether it is a point, so that it has a past of its own.
+    pub is_point: bool,
     /// What stands first on every screen of numbers.
     pub note: String,
 }
@@ -44,7 +46,7 @@ pub struct Fact {
 /// # Errors
 /// [`Problem`] where there is no such record or the logbook can't be read.
 pub fn facts(core: &Core, rig: RigId, code: &str) -> Result<Facts, Problem> {
-    let missing = || Problem::not_found(core.words.fill("book-no-code", &[("code", code.into())]));
+    let missing = || core.no_code(code);
     let book = core.logbook.shared_book(rig)?;
     let named = Code::parse(code.trim()).map_err(|_| missing())?;
     let owner = book.owners(&named).next().ok_or_else(missing)?;
@@ -61,6 +63,7 @@ pub fn facts(core: &Core, rig: RigId, code: &str) -> Result<Facts, Problem> {
             .into_iter()
             .map(|(column, ask)| fact(core, column, value(column), ask))
             .collect(),
+        is_point: matches!(owner, CodeOwner::Point(_)),
         note: core.words.say("shell-label-first"),
         code: named.to_string(),
     })

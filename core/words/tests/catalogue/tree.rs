@@ -6,13 +6,14 @@ use std::path::{Path, PathBuf};
 
 /// The themes and the word with which their keys begin; the keys of `codes` begin with lists, and a
 /// theme of the shells may have keys of its own beside.
-pub(crate) const THEMES: [(&str, &str); 18] = [
+pub(crate) const THEMES: [(&str, &str); 19] = [
     ("advice", "advice"),
     ("backup", "backup"),
     ("cautions", "caution"),
     ("codes", ""),
     ("faults", "fault"),
     ("files", "file"),
+    ("past", "past"),
     ("photos", "photo"),
     ("plan", "plan"),
     ("refusals", "refusal"),

@@ -60,7 +60,9 @@ backup-member-bytes = its bytes are not those that it should have
 backup-member-missing = it is missing
 backup-member-not-named = no entry names it
 backup-line = Line { $line } does not fit: { $why }. Nothing was taken; use another copy of the file.
-backup-line-digest = its bytes and its digest do not belong together, or a line before it is missing
+backup-line-digest = its digest is { $found }, and { $expected } belongs to its bytes behind the line before: something in it was changed, or a line before it is missing
+backup-line-number = it calls itself entry { $found }, and entry { $expected } was expected
+backup-line-entry = it is no entry as entries are written ({ $why })
 backup-line-end = the end is missing, names another entry, or has something behind it
 backup-line-form = it is no entry in the form in which entries are written
 

@@ -21,6 +21,7 @@ plan-gap = Best plan found; no plan is worth over { $gap } % more. { $why }
 plan-nose = Nose to tail until time is out would have covered { $share } % of what this plan covers.
 plan-beside = Taking power away, proving it dead and powering up come beside: 20 to 30 min more (common practice, no source). No plan saves on them.
 plan-ranking = The order is a ranking by what moves and what that would do, no probability of fire.
+plan-alike = { $all } devices are alike ({ $device }, { $fastening }). Where there is no time for all, { $seen } are this year's: { $devices }. So each comes within { $years } years. If nothing at these moved, something has moved at { $most } of the others at most, with { $percent } % confidence. Where one moved: go through all.
 plan-stop = { $name }, { $side }: { $minutes } min
 plan-some-left = { $count ->
     [one] 1 point stays out

@@ -223,9 +223,6 @@ report-left-as-found = as found
 report-left-nothing = nothing done
 report-photo = photo { $number }
 report-photos = Photos
-report-col-photo = Photo
-report-col-shows = Shows
-report-col-digest = SHA-256
 report-col-where = Where
 report-col-finding = Finding
 report-col-todo = When, and what to do
@@ -272,3 +269,81 @@ report-verify-photos = A photo is the one named here when the SHA-256 of its fil
 report-known-meter = with { $name }, { $category }
 report-service = The circuit of the service, after the reading “{ $after }”: { $said }
 report-pins = Pins: { $pins }
+
+## On paper
+
+report-page = page { $page } of { $pages }
+report-lacking =
+    { $kinds ->
+        [one] { $box } stands for a letter that the type of this file lacks (copying the text gives it back): { $letters }.
+       *[other] { $box } stands for letters that the type of this file lacks (copying the text gives them back): { $letters }.
+    }
+report-digest = SHA-256 { $digest }
+report-photo-found = as found
+report-photo-left = as left
+report-labels-title = Labels: { $rig }
+report-labels-note = The maker’s label on the part and local code come first. A label is no proof that anything is dead. Cut along the lines; keep clear of vents, warnings and moving parts.
+report-label-check = Check first: { $check }
+report-label-keep-out = Keep out: { $what }
+report-label-bay = Take every source away and prove it gone before opening.
+
+## Follow-up
+
+report-follow-up-title = Follow-up: { $finding }, { $about }
+report-follow-up-by = Found { $day } by { $person }
+report-follow-up-label = The maker’s label and local code come before everything on this sheet. Work on or near live parts belongs to a qualified person.
+report-follow-up-noted = What was noted
+report-follow-up-found = As found and as left
+report-part-asked = What is asked
+report-part-place = Where, and what was found
+report-part-live = Power when the walk was left
+report-part-answer = Answer
+report-answer = To be filled in by whoever mends it; the owner enters it in the logbook.
+report-answer-done = What was found and done
+report-answer-torque = Set to torque, with which tool
+report-answer-readings = Readings after power was back
+report-answer-parts = Parts renewed
+report-answer-name = Name
+report-answer-licence = Licence or qualification
+report-answer-day = Day
+report-labels-none = This rig has no bays and no points yet, so there is nothing to print labels for. Add a bay first.
+report-no-ending = The name { $found } does not say what kind of file is asked for. End it in .html or in .pdf.
+report-no-paper = { $found } is no paper known here. Ask for a4 or letter.
+report-no-photo-size = { $found } is no size of photos known here. Ask for stored, mail or none.
+report-labels-written =
+    { $count ->
+        [one] One label.
+       *[other] { $count } labels.
+    }
+
+## At a glance
+
+report-part-details = What had moved, and findings
+report-glance-moved = { $point }: { $found }; { $left }
+report-glance-finding = { $finding }: { $about }
+report-glance-more =
+    { $count ->
+        [one] and one more, told below
+       *[other] and { $count } more, told below
+    }
+report-glance-tool = { $tool }: { $told }
+
+## Keys of a phone
+
+report-key-mail = Report to mail, PDF
+report-key-mail-note = photos made smaller, the file below 10 MB
+report-key-stored = Report whole, PDF
+report-key-stored-note = photos as they are stored
+report-key-page = Report as a page, HTML
+report-key-page-note = opens in any browser, photos inside
+report-key-labels = Labels, PDF
+report-key-labels-note = for bays and points, to print and cut out
+report-key-sheet = Sheet for a licensed person, PDF
+
+## What is asked
+
+report-asked-heading = What is asked, and by which rule
+report-asked = As the logbook stood when this was made
+report-col-when = Day
+report-col-rule = Rule
+report-col-first = What came first, and each limit

@@ -65,6 +65,7 @@ timing-condition = Condition { $number } of 3: { $condition }. An analogy with N
 timing-calendar = Terminations of { $rig }
 timing-event = { $rig }: look at the terminations
 timing-event-note = { $items } Take power away and prove it gone first. The maker's label and your local code come before every figure; live parts are for a qualified person.
+timing-event-gone = Done or dropped since: it is asked no longer.
 timing-calendar-hint = Phones put an app that is not used for months to sleep and drop its reminders. Put the dates into your own calendar too, by the rig's calendar file.
 
 ## The keys of when next

@@ -60,7 +60,9 @@ backup-member-bytes = sus bytes no son los que debería tener
 backup-member-missing = falta
 backup-member-not-named = ninguna entrada la nombra
 backup-line = La línea { $line } no encaja: { $why }. No se tomó nada; use otra copia del archivo.
-backup-line-digest = sus bytes y su huella no van juntos, o falta una línea anterior
+backup-line-digest = su huella es { $found }, y la de sus bytes tras la línea anterior es { $expected }: algo en ella se cambió, o falta una línea anterior
+backup-line-number = dice ser la entrada { $found }, y se esperaba la { $expected }
+backup-line-entry = no es una entrada como se escriben ({ $why })
 backup-line-end = falta el final, nombra otra entrada, o hay algo detrás
 backup-line-form = no es una entrada en la forma en que se escriben
 

@@ -21,6 +21,7 @@ plan-gap = El mejor plan hallado; ningún plan vale más de un { $gap } % más. 
 plan-nose = De punta a cola hasta agotar el tiempo se habría cubierto el { $share } % de lo que cubre este plan.
 plan-beside = Quitar la energía, comprobar su ausencia y devolverla van aparte: de 20 a 30 min más (práctica común, sin fuente). Ningún plan los acorta.
 plan-ranking = El orden es una clasificación por lo que se mueve y lo que eso causaría, no una probabilidad de incendio.
+plan-alike = Hay { $all } dispositivos iguales ({ $device }, { $fastening }). Si no hay tiempo para todos, a este año le tocan { $seen }: { $devices }. Así cada uno toca dentro de { $years } años. Si en estos nada se movió, algo se movió en { $most } de los demás como máximo, con { $percent } % de confianza. Si algo se movió: revíselos todos.
 plan-stop = { $name }, { $side }: { $minutes } min
 plan-some-left = { $count ->
     [one] 1 punto queda fuera

@@ -223,9 +223,6 @@ report-left-as-found = como se encontró
 report-left-nothing = no se hizo nada
 report-photo = foto { $number }
 report-photos = Fotos
-report-col-photo = Foto
-report-col-shows = Muestra
-report-col-digest = SHA-256
 report-col-where = Dónde
 report-col-finding = Hallazgo
 report-col-todo = Cuándo y qué hacer
@@ -272,3 +269,81 @@ report-verify-photos = Una foto es la nombrada aquí cuando el SHA-256 de su arc
 report-known-meter = con { $name }, { $category }
 report-service = El circuito del suministro, tras la lectura “{ $after }”: { $said }
 report-pins = Marcas: { $pins }
+
+## En papel
+
+report-page = página { $page } de { $pages }
+report-lacking =
+    { $kinds ->
+        [one] { $box } está en lugar de una letra que falta en la tipografía de este archivo (al copiar el texto se recupera): { $letters }.
+       *[other] { $box } está en lugar de letras que faltan en la tipografía de este archivo (al copiar el texto se recuperan): { $letters }.
+    }
+report-digest = SHA-256 { $digest }
+report-photo-found = como se encontró
+report-photo-left = como se dejó
+report-labels-title = Etiquetas: { $rig }
+report-labels-note = La etiqueta del fabricante en la pieza y el código local van primero. Una etiqueta no prueba que nada esté sin tensión. Recorte por las líneas; no tape rejillas, avisos ni piezas móviles.
+report-label-check = Primero compruebe: { $check }
+report-label-keep-out = No toque: { $what }
+report-label-bay = Quite todas las fuentes y pruebe que no hay tensión antes de abrir.
+
+## Seguimiento
+
+report-follow-up-title = Seguimiento: { $finding }, { $about }
+report-follow-up-by = Encontrado el { $day } por { $person }
+report-follow-up-label = La etiqueta del fabricante y el código local van antes que todo lo de esta hoja. El trabajo en partes con tensión o cerca de ellas es de una persona cualificada.
+report-follow-up-noted = Lo que se anotó
+report-follow-up-found = Como se encontró y como se dejó
+report-part-asked = Lo que se pide
+report-part-place = Dónde, y qué se encontró
+report-part-live = La corriente al dejar el recorrido
+report-part-answer = Respuesta
+report-answer = Para rellenar por quien lo repare; el dueño lo pasa al registro.
+report-answer-done = Qué se encontró y se hizo
+report-answer-torque = Ajustado a qué par, con qué herramienta
+report-answer-readings = Lecturas con la corriente de vuelta
+report-answer-parts = Piezas cambiadas
+report-answer-name = Nombre
+report-answer-licence = Licencia o cualificación
+report-answer-day = Fecha
+report-labels-none = Este vehículo aún no tiene compartimientos ni puntos, así que no hay etiquetas que imprimir. Añada primero un compartimiento.
+report-no-ending = El nombre { $found } no dice qué clase de archivo se pide. Termínelo en .html o en .pdf.
+report-no-paper = { $found } no es un papel conocido aquí. Pida a4 o letter.
+report-no-photo-size = { $found } no es un tamaño de fotos conocido aquí. Pida stored, mail o none.
+report-labels-written =
+    { $count ->
+        [one] Una etiqueta.
+       *[other] { $count } etiquetas.
+    }
+
+## De un vistazo
+
+report-part-details = Qué se había movido, y hallazgos
+report-glance-moved = { $point }: { $found }; { $left }
+report-glance-finding = { $finding }: { $about }
+report-glance-more =
+    { $count ->
+        [one] y uno más, contado abajo
+       *[other] y { $count } más, contados abajo
+    }
+report-glance-tool = { $tool }: { $told }
+
+## Teclas del teléfono
+
+report-key-mail = Informe para enviar, PDF
+report-key-mail-note = fotos más pequeñas, el archivo por debajo de 10 MB
+report-key-stored = Informe completo, PDF
+report-key-stored-note = fotos tal como están guardadas
+report-key-page = Informe como página, HTML
+report-key-page-note = se abre en cualquier navegador, con las fotos dentro
+report-key-labels = Etiquetas, PDF
+report-key-labels-note = de compartimientos y puntos, para imprimir y recortar
+report-key-sheet = Hoja para una persona con licencia, PDF
+
+## Lo que se pide
+
+report-asked-heading = Qué se pide, y por qué regla
+report-asked = Según estaba el registro al hacer este informe
+report-col-when = Día
+report-col-rule = Regla
+report-col-first = Qué llegó primero, y cada límite

@@ -65,6 +65,7 @@ timing-condition = Condición { $number } de 3: { $condition }. Una analogía co
 timing-calendar = Terminales de { $rig }
 timing-event = { $rig }: revisar los terminales
 timing-event-note = { $items } Primero quite la energía y compruebe que no está. La etiqueta del fabricante y el código local van antes que toda cifra; las partes vivas son para una persona cualificada.
+timing-event-gone = Hecho o retirado desde entonces: ya no se pide.
 timing-calendar-hint = Los teléfonos duermen una aplicación que no se usa en meses y pierden sus avisos. Ponga las fechas también en su propio calendario, con el archivo de calendario del vehículo.
 
 ## Las teclas de cuándo sigue

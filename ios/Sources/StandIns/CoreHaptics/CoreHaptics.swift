@@ -3,10 +3,10 @@ import Foundation
 
 public struct CHHapticDeviceCapability { public let supportsHaptics: Bool }
 
-public final class CHHapticEngine: NSObject, @unchecked Sendable {
+public final class CHHapticEngine: @unchecked Sendable {
     public static func capabilitiesForHardware() -> CHHapticDeviceCapability { CHHapticDeviceCapability(supportsHaptics: false) }
     public var isAutoShutdownEnabled = false
-    public override init() {}
+    public init() throws {}
     public func start() throws {}
     public func makePlayer(with pattern: CHHapticPattern) throws -> any CHHapticPatternPlayer { Player() }
 }

@@ -29,7 +29,13 @@ class Desk(private val folder: File, private val core: Baywalk) : Phone {
 
     override fun backupPath(): String = File(folder, "backup-${System.currentTimeMillis()}.zip").path
 
-    override fun shareReport(rig: String, html: String) = File(folder, "report.html").writeText(html)
+    override val outgoing: String get() = folder.path
+
+    override val country: String get() = Locale.getDefault().country
+
+    override fun share(file: String) = Unit
+
+    override fun tablesPath(): String = File(folder, "tables-${System.currentTimeMillis()}.zip").path
 
     override fun shareCalendar(rig: String, ics: String) = File(folder, "walks.ics").writeText(ics)
 

@@ -34,19 +34,24 @@ class AndroidPhone(private val activity: Activity, private val core: Baywalk) : 
 
     override fun backupPath(): String = File(folders.outgoing, "backup-${STAMP.format(LocalDateTime.now())}.zip").path
 
-    override fun shareReport(rig: String, html: String) = share("walk-${STAMP.format(LocalDateTime.now())}.html", html)
+    override val outgoing: String get() = folders.outgoing.path
 
-    override fun shareCalendar(rig: String, ics: String) = share("walks-${STAMP.format(LocalDateTime.now())}.ics", ics)
+    override fun tablesPath(): String = File(folders.outgoing, "tables-${STAMP.format(LocalDateTime.now())}.zip").path
 
-    private fun share(name: String, text: String) {
-        File(folders.outgoing, name).writeText(text)
-        activity.startActivity(Asking.share(activity, name))
+    override val country: String get() = activity.resources.configuration.locales[0].country
+
+    override fun share(file: String) = activity.startActivity(Asking.share(activity, File(file).name))
+
+    override fun shareCalendar(rig: String, ics: String) {
+        val file = File(folders.outgoing, "walks-${STAMP.format(LocalDateTime.now())}.ics")
+        file.writeText(ics)
+        share(file.path)
     }
 
     override fun handOver(backup: String) {
         // Where the copy for the system's own backup can't be written, the backup itself is handed on all the same.
         try { cloud.keep(File(backup)) } catch (_: IOException) { }
-        activity.startActivity(Asking.share(activity, File(backup).name))
+        share(backup)
     }
 
     override val offers: List<Offer>

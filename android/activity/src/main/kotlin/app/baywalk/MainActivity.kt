@@ -25,6 +25,7 @@ class MainActivity : ComponentActivity() {
 
     private fun start(core: Baywalk) {
         core.photosArrived()
+        listNotices(core)
         val phone = AndroidPhone(this, core).also { phone = it }
         Asleep(this).permission()?.let { requestPermissions(arrayOf(it), 0) }
         setContent {
@@ -38,12 +39,13 @@ class MainActivity : ComponentActivity() {
         super.onStop()
         if (phone == null) return
         try {
-            val core = Book.of(this)
-            Notices(this).list(noticesOf(core), noticeWordsOf(core))
+            listNotices(Book.of(this))
         } catch (_: Fault) {
             // The screens have told it; the notices of before stand.
         }
     }
+
+    private fun listNotices(core: Baywalk) = Notices(this).list(noticesOf(core), noticeWordsOf(core))
 
     @Deprecated("the framework's own way; the newer one keeps no more over the death of the process")
     override fun onActivityResult(requestCode: Int, resultCode: Int, data: Intent?) {

@@ -135,9 +135,29 @@ class NoticesTest {
         assertEquals(millis("2099-04-01"), armed().single().at)
     }
 
+    @Test fun whatAClockThatRanAheadToldIsToldAgainOnItsDay() {
+        notices.list(listOf(far), words)
+        notices.ring(LocalDate.parse("2099-04-02").atTime(9, 0).atZone(ZoneId.systemDefault()))
+        assertEquals("told, and nothing waits", 0, armed().size)
+        app.sendBroadcast(Intent(Intent.ACTION_TIME_CHANGED).setPackage(app.packageName))
+        ShadowLooper.idleMainLooper()
+        assertEquals(millis("2099-04-01"), armed().single().at)
+    }
+
+    @Test fun aFlightWestTellsNothingTwice() {
+        val told = LocalDate.parse("2099-04-01").atTime(9, 0)
+        notices.list(listOf(far), words)
+        TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"))
+        notices.ring(told.atZone(ZoneId.systemDefault()))
+        val landed = told.atZone(ZoneId.systemDefault()).toInstant()
+        TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Pago_Pago"))
+        notices.arm(landed.atZone(ZoneId.systemDefault()))
+        assertEquals(0, armed().size)
+    }
+
     @Test fun aPlanThatCanNotBeReadCountsAsEmptyAndIsWrittenAnew() {
         app.getSharedPreferences("notices", 0).edit().putString("plan", "{\"notices\":7").commit()
-        notices.arm()
+        notices.arm(ZonedDateTime.now())
         assertEquals(0, armed().size)
         notices.list(listOf(far), words)
         assertEquals(listOf(far), NoticeStore(app).read().notices)

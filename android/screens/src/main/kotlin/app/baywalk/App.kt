@@ -25,14 +25,22 @@ import app.baywalk.design.LocalTokens
 import app.baywalk.design.Look
 import app.baywalk.design.Scrolled
 import app.baywalk.design.margin
+import app.baywalk.design.say
 import app.baywalk.design.tokensOf
+import app.baywalk.findings.FindingsModel
+import app.baywalk.findings.FindingsView
 import androidx.compose.ui.platform.LocalDensity
 import app.baywalk.mobile.Baywalk
 import app.baywalk.mobile.Room
+import app.baywalk.paper.PapersModel
+import app.baywalk.paper.PapersView
+import app.baywalk.past.PastModel
+import app.baywalk.past.PastScreen
 import app.baywalk.pins.PinsModel
 import app.baywalk.pins.PinsView
 import app.baywalk.plan.PlanModel
 import app.baywalk.plan.PlanView
+import app.baywalk.result.ResultEvent
 import app.baywalk.result.ResultState
 import app.baywalk.result.ResultScreen
 import app.baywalk.rig.RigModel
@@ -68,6 +76,9 @@ sealed interface Place {
     data class SetUp(val rig: String) : Place
     data class Plan(val rig: String) : Place
     data class WhenNext(val rig: String) : Place
+    data class Findings(val rig: String) : Place
+    data class Papers(val rig: String, val back: Place) : Place
+    data class Past(val rig: String, val code: String?, val back: Place) : Place
     data class Adding(val rig: String, val piece: Piece, val bay: String, val back: Place) : Place
     data class Facts(val rig: String, val code: String, val back: Place) : Place
 }
@@ -85,6 +96,9 @@ fun Place.back(): Place? = when (this) {
     is Place.SetUp -> Place.Rig(rig)
     is Place.Plan -> Place.Rig(rig)
     is Place.WhenNext -> Place.Rig(rig)
+    is Place.Findings -> Place.Rig(rig)
+    is Place.Papers -> back
+    is Place.Past -> back
     is Place.Adding -> back
     is Place.Facts -> back
 }
@@ -100,8 +114,17 @@ interface Phone {
     /** A path for a new backup. */
     fun backupPath(): String
 
-    /** Shares the report of a rig. */
-    fun shareReport(rig: String, html: String)
+    /** The folder into which files are written that are handed on. */
+    val outgoing: String
+
+    /** The country of the phone, by its code of two letters: it decides what paper is usual. */
+    val country: String
+
+    /** Hands on a file of the outgoing folder. */
+    fun share(file: String)
+
+    /** A path for new tables. */
+    fun tablesPath(): String
 
     /** Hands on the calendar file of a rig. */
     fun shareCalendar(rig: String, ics: String)
@@ -182,7 +205,7 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             RigsView(model.state, model::send)
         }
         is Place.Rig -> {
-            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) })
+            val paths = RigPaths({ go(Place.Walk(place.id)) }, { go(Place.Bay(place.id, it)) }, { go(Place.Result(place.id)) }, { go(Place.Safe(place)) }, { go(Place.Torque(place)) }, { go(Place.SetUp(place.id)) }, { go(Place.Plan(place.id)) }, { go(Place.WhenNext(place.id)) }, { go(Place.Findings(place.id)) }, { go(Place.Papers(place.id, place)) }, { go(Place.Past(place.id, null, place)) })
             val model = remember(place, width) { RigModel(core, place.id, width, paths) }
             RigViewScreen(model.state, model::send, back)
         }
@@ -217,15 +240,28 @@ private fun Screen(core: Baywalk, phone: Phone, place: Place, go: (Place) -> Uni
             val model = remember(place) { WhenModel(core, place.rig) { ics -> phone.shareCalendar(place.rig, ics) } }
             WhenView(model.state, model::send, back)
         }
+        is Place.Past -> {
+            val model = remember(place, width) { PastModel(core, place.rig, place.code, width) { go(Place.Past(place.rig, it, place)) } }
+            PastScreen(model.state, model::send, back)
+        }
         is Place.Adding -> {
             val model = remember(place) { AddingModel(core, place.rig, place.piece, place.bay) { at, entered -> phone.photo(place.rig, at, entered) } }
-            AddingView(model.state, model::send, model.isPoint, remember(place) { core.rig(place.rig, width).walking }, back)
+            AddingView(model.state, model::send, model.isPoint, back)
         }
         is Place.Facts -> {
-            val model = remember(place) { FillingModel(core, place.rig, place.code, back) }
+            val model = remember(place) { FillingModel(core, place.rig, place.code, { go(Place.Past(place.rig, place.code, place)) }, back) }
             FillingView(model.state, model::send, back)
         }
-        is Place.Result -> ResultScreen(ResultState(core.result(place.rig, width)), { phone.shareReport(place.rig, core.report(place.rig)) }, back)
+        is Place.Result -> ResultScreen(ResultState(core.result(place.rig, width)), { go(if (it == ResultEvent.Findings) Place.Findings(place.rig) else Place.Papers(place.rig, place)) }, back)
+        is Place.Findings -> {
+            val model = remember(place) { FindingsModel(core, place.rig) { go(Place.Papers(place.rig, place)) } }
+            FindingsView(model.state, model::send, back)
+        }
+        is Place.Papers -> {
+            val written = say("shell-hand-on")
+            val model = remember(place) { PapersModel(core, place.rig, phone, written) }
+            PapersView(model.state, model::send, back)
+        }
         is Place.Safe -> {
             val model = remember(place) { SafeModel(core, phone, choices.look, choices.hand, choices.onLook, choices.onHand) }
             SafeView(model.state, model::send, back)

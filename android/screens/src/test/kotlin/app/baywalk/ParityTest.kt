@@ -57,7 +57,7 @@ private class Driver {
             "from" -> rigs.send(RigsEvent.From(code))
             "presence" -> SetUpModel(core, rig, {}, {}).send(SetUpEvent.Answer(code, text))
             "walk" -> {
-                RigModel(core, rig, 328.0, RigPaths({}, {}, {}, {}, {}, {}, {}, {})).send(RigEvent.Walk)
+                RigModel(core, rig, 328.0, RigPaths({}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {})).send(RigEvent.Walk)
                 stand()
             }
             "again" -> {

@@ -4,7 +4,10 @@ import androidx.compose.runtime.Composable
 import app.baywalk.bay.baySamples
 import app.baywalk.card.CardModel
 import app.baywalk.card.cardSamples
+import app.baywalk.findings.findingsSamples
 import app.baywalk.mobile.Room
+import app.baywalk.paper.papersSamples
+import app.baywalk.past.pastSamples
 import app.baywalk.plan.planSamples
 import app.baywalk.result.resultSamples
 import app.baywalk.rig.rigSamples
@@ -16,7 +19,7 @@ import app.baywalk.timing.whenSamples
 import app.baywalk.torque.torqueSamples
 
 /** Every screen that is drawn, judged and kept as a picture; a new screen joins here. */
-val everyScreen: List<Samples> = listOf(rigsSamples, rigSamples, cardSamples, baySamples, resultSamples, safeSamples, setUpSamples, planSamples, whenSamples, torqueSamples)
+val everyScreen: List<Samples> = listOf(rigsSamples, rigSamples, cardSamples, baySamples, resultSamples, safeSamples, setUpSamples, planSamples, whenSamples, pastSamples, torqueSamples, findingsSamples, papersSamples)
 
 /** A screen in one state, and the words of its keys that record a check. */
 class Sample(val name: String, val recording: List<String> = emptyList(), val content: @Composable () -> Unit)

@@ -51,7 +51,7 @@ class SetUpTest {
         assertEquals("", terminal.state.refused)
         assertEquals(listOf("${bay}1", "${bay}2"), scene.core.bay(opened, bay, 360.0).points.map { it.code })
 
-        val filling = FillingModel(scene.core, opened, "${bay}2", {})
+        val filling = FillingModel(scene.core, opened, "${bay}2", {}, {})
         val name = filling.state.facts.facts.first { it.column == "name" }
         filling.send(FillingEvent.Open(name))
         filling.send(FillingEvent.Answer("pump feed"))

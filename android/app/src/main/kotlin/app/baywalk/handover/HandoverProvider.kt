@@ -24,6 +24,8 @@ class HandoverProvider : ContentProvider() {
     override fun getType(uri: Uri) = when (uri.lastPathSegment?.substringAfterLast('.')) {
         "jpg" -> "image/jpeg"
         "html" -> "text/html"
+        "pdf" -> "application/pdf"
+        "ics" -> "text/calendar"
         "zip" -> "application/zip"
         else -> "application/octet-stream"
     }

@@ -1,5 +1,6 @@
 package app.baywalk.notice
 
+import java.time.Duration
 import java.time.Instant
 import java.time.LocalDate
 import java.time.LocalTime
@@ -22,6 +23,15 @@ data class NoticePlan(
 
     /** The plan once these have been told. */
     fun telling(what: List<Notice>): NoticePlan = copy(told = told + what.map { it.key })
+
+    /**
+     * The plan once clock or zone were set: what a clock that ran ahead told before its day waits again. Two days are
+     * more than any two zones lie apart, so that a flight tells nothing twice.
+     */
+    fun clockSet(now: ZonedDateTime): NoticePlan {
+        val soon = now.toInstant().plus(Duration.ofDays(2))
+        return copy(told = told - notices.filter { at(dayOf(it), now.zone).isAfter(soon) }.map { it.key }.toSet())
+    }
 
     /** The plan with one notice put off for a reason, counted from today. */
     fun puttingOff(key: String, reason: Reason, today: LocalDate): NoticePlan =

@@ -32,8 +32,8 @@ class Notices(private val context: Context) {
         post.hide(key)
     }
 
-    /** Arms the alarm anew, as after a start of the phone or a change of its clock. */
-    fun arm() = NoticeAlarm.arm(context, store.read())
+    /** Arms the alarm anew, after a start of the phone or a change of its clock or zone. */
+    fun arm(now: ZonedDateTime) = keep(store.read().clockSet(now))
 
     private fun keep(plan: NoticePlan) {
         store.write(plan)

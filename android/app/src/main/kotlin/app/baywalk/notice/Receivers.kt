@@ -22,7 +22,7 @@ class PutOffReceiver : BroadcastReceiver() {
 /** The phone was started, the app replaced, or its clock or zone changed: alarms are gone or stand at a wrong time. */
 class RearmReceiver : BroadcastReceiver() {
     override fun onReceive(context: Context, intent: Intent) {
-        if (intent.action in ACTIONS) Notices(context).arm()
+        if (intent.action in ACTIONS) Notices(context).arm(ZonedDateTime.now())
     }
 
     private companion object {

@@ -32,8 +32,6 @@ import app.baywalk.screens.Piece
 /** A bay: its photo with pins, its points in rows, and what stays untouched. */
 data class BayState(
     val view: BayView,
-    /** Whether a walk is open, so that photos can be taken. */
-    val walking: Boolean = true,
     /** Whether what can be added and filled in is listed. */
     val more: Boolean = false,
     val told: List<String> = emptyList(),
@@ -73,10 +71,10 @@ private fun StandingBay(state: BayState, send: (BayEvent) -> Unit, onBack: () ->
                 }
             }
             KeyRow {
-                if (state.walking) Key(say("shell-photo"), { send(BayEvent.Photo) }, Modifier.weight(1f), inset = 4.dp)
+                if (view.walking) Key(say("shell-photo"), { send(BayEvent.Photo) }, Modifier.weight(1f), inset = 4.dp)
                 if (view.photo?.path != null) Key(say("shell-pins"), { send(BayEvent.Pins) }, Modifier.weight(1f), inset = 4.dp)
             }
-            if (state.walking) Key(say("shell-to-card"), { send(BayEvent.GoOn) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
+            if (view.walking) Key(say("shell-to-card"), { send(BayEvent.GoOn) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
         },
         place = "bay ${view.tag}",
     ) {

@@ -22,7 +22,7 @@ class BayModel(private val core: Baywalk, private val rig: String, private val c
     var state by mutableStateOf(read())
         private set
 
-    private fun read() = BayState(core.bay(rig, code, width), core.rig(rig, width).walking)
+    private fun read() = BayState(core.bay(rig, code, width))
 
     fun send(event: BayEvent) {
         when (event) {

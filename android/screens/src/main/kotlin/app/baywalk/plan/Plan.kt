@@ -34,7 +34,7 @@ import app.baywalk.screens.PlanScreen
 import app.baywalk.screens.PlanStop
 
 /** What matters most within the minutes at hand: typed first, then shown with what is left out and why. */
-data class PlanState(val typed: String = "", val screen: PlanScreen? = null, val walking: Boolean = false, val open: String? = null, val refused: String = "")
+data class PlanState(val typed: String = "", val screen: PlanScreen? = null, val open: String? = null, val refused: String = "")
 
 sealed interface PlanEvent {
     data class Type(val text: String) : PlanEvent
@@ -46,7 +46,7 @@ sealed interface PlanEvent {
 }
 
 class PlanModel(private val core: Baywalk, private val rig: String, private val onWalk: () -> Unit) {
-    var state by mutableStateOf(PlanState(walking = core.rig(rig, WIDTH).walking))
+    var state by mutableStateOf(PlanState())
         private set
 
     fun send(event: PlanEvent) {
@@ -70,10 +70,6 @@ class PlanModel(private val core: Baywalk, private val rig: String, private val 
             state.copy(refused = sentenceOf(fault))
         }
     }
-
-    private companion object {
-        const val WIDTH = 328.0
-    }
 }
 
 @Composable
@@ -81,7 +77,7 @@ fun PlanView(state: PlanState, send: (PlanEvent) -> Unit, onBack: () -> Unit) {
     val screen = state.screen
     Sheet(
         head = { Head(say("shell-plan"), onBack) },
-        keys = { if (screen == null) Minutes(state, send) else Following(state, screen, send) },
+        keys = { if (screen == null) Minutes(state, send) else Following(screen, send) },
         keysFromTop = screen == null,
     ) {
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
@@ -97,9 +93,9 @@ private fun Minutes(state: PlanState, send: (PlanEvent) -> Unit) {
 }
 
 @Composable
-private fun Following(state: PlanState, screen: PlanScreen, send: (PlanEvent) -> Unit) {
+private fun Following(screen: PlanScreen, send: (PlanEvent) -> Unit) {
     Key(say("shell-plan-anew"), { send(PlanEvent.Anew) }, Modifier.fillMaxWidth())
-    if (state.walking && !screen.followed) {
+    if (screen.walking && !screen.followed) {
         Key(say("shell-plan-follow"), { send(PlanEvent.Follow) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
     } else if (screen.followed) {
         Key(say("shell-plan-leave"), { send(PlanEvent.Leave) }, Modifier.fillMaxWidth())

@@ -22,7 +22,8 @@ import app.baywalk.mobile.ResultView
 data class ResultState(val view: ResultView)
 
 sealed interface ResultEvent {
-    data object Share : ResultEvent
+    data object Papers : ResultEvent
+    data object Findings : ResultEvent
 }
 
 @Composable
@@ -30,7 +31,10 @@ fun ResultScreen(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> 
     val screen = state.view.screen
     Sheet(
         head = { Head(say("shell-result"), onBack) },
-        keys = { Key(say("shell-share-report"), { send(ResultEvent.Share) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp) },
+        keys = {
+            Key(say("shell-findings"), { send(ResultEvent.Findings) }, Modifier.fillMaxWidth())
+            Key(say("shell-papers"), { send(ResultEvent.Papers) }, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)
+        },
     ) {
         Words(screen.ended, Type.Heading)
         if (screen.outOfService.isNotEmpty()) {

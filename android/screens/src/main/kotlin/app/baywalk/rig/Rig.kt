@@ -47,6 +47,9 @@ sealed interface RigEvent {
     data object SetUp : RigEvent
     data object Plan : RigEvent
     data object WhenNext : RigEvent
+    data object Findings : RigEvent
+    data object Papers : RigEvent
+    data object Past : RigEvent
     data class Bay(val code: String) : RigEvent
     data object Result : RigEvent
     data object Safe : RigEvent
@@ -54,7 +57,7 @@ sealed interface RigEvent {
 }
 
 /** Where the home of a rig leads. */
-class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit, val onPlan: () -> Unit, val onWhen: () -> Unit)
+class RigPaths(val onWalk: () -> Unit, val onBay: (String) -> Unit, val onResult: () -> Unit, val onSafe: () -> Unit, val onTorque: () -> Unit, val onSetUp: () -> Unit, val onPlan: () -> Unit, val onWhen: () -> Unit, val onFindings: () -> Unit, val onPapers: () -> Unit, val onPast: () -> Unit)
 
 class RigModel(private val core: Baywalk, private val rig: String, width: Double, private val paths: RigPaths) {
     var state by mutableStateOf(RigState(core.rig(rig, width), core.firstWalk(rig)))
@@ -68,6 +71,9 @@ class RigModel(private val core: Baywalk, private val rig: String, width: Double
             RigEvent.SetUp -> paths.onSetUp()
             RigEvent.Plan -> paths.onPlan()
             RigEvent.WhenNext -> paths.onWhen()
+            RigEvent.Findings -> paths.onFindings()
+            RigEvent.Papers -> paths.onPapers()
+            RigEvent.Past -> paths.onPast()
             is RigEvent.Bay -> paths.onBay(event.code)
             RigEvent.Result -> paths.onResult()
             RigEvent.Safe -> paths.onSafe()
@@ -100,7 +106,6 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
         Painted(state.view.strip, description = screen.bays.joinToString { "${it.code} ${it.name}, ${it.stage.word}" })
         Words(screen.points, Type.Heading)
         Words(screen.moved, Type.Body)
-        Words(screen.findings, Type.Body)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         Hairline()
         Words(screen.due.words, Type.Strong)
@@ -108,8 +113,15 @@ fun RigViewScreen(state: RigState, send: (RigEvent) -> Unit, onBack: () -> Unit)
         Words(screen.due.backup.orEmpty(), Type.Body)
         KeyRow {
             Key(say("shell-when"), { send(RigEvent.WhenNext) }, Modifier.weight(1f), inset = 4.dp)
+            Key(say("shell-past"), { send(RigEvent.Past) }, Modifier.weight(1f), inset = 4.dp)
+        }
+        KeyRow {
             Key(say("shell-plan"), { send(RigEvent.Plan) }, Modifier.weight(1f), inset = 4.dp)
             Key(say("shell-set-up"), { send(RigEvent.SetUp) }, Modifier.weight(1f), inset = 4.dp)
+        }
+        KeyRow {
+            Key(say("shell-findings"), { send(RigEvent.Findings) }, Modifier.weight(1f), screen.findings, inset = 4.dp)
+            Key(say("shell-papers"), { send(RigEvent.Papers) }, Modifier.weight(1f), inset = 4.dp)
         }
         Hairline()
         screen.bays.forEach { bay -> BayRow(bay) { send(RigEvent.Bay(bay.code)) } }

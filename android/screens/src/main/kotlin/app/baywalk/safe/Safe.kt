@@ -51,6 +51,7 @@ const val LANGUAGE = "language"
 sealed interface SafeEvent {
     data object BackUp : SafeEvent
     data object Verify : SafeEvent
+    data object Tables : SafeEvent
     data object Pick : SafeEvent
     data object Restore : SafeEvent
     data class Passphrase(val text: String) : SafeEvent
@@ -80,6 +81,7 @@ class SafeModel(
         when (event) {
             SafeEvent.BackUp -> tell { backUp() }
             SafeEvent.Verify -> tell { core.verify().words }
+            SafeEvent.Tables -> tell { tables() }
             SafeEvent.Pick -> phone.pickBackup { path -> tell(path) { core.restorePlan(path, state.passphrase, Whole).words } }
             SafeEvent.Restore -> tell { core.restore(state.picked.orEmpty(), state.passphrase, Whole).words }
             is SafeEvent.Speaks -> {
@@ -105,6 +107,11 @@ class SafeModel(
     private fun backUp(): List<String> {
         val path = phone.backupPath()
         return core.backUp(path, state.passphrase, Whole).words.also { phone.handOver(path) }
+    }
+
+    private fun tables(): List<String> {
+        val path = phone.tablesPath()
+        return core.tables(path).words.also { phone.share(path) }
     }
 
     private fun tell(picked: String? = null, work: () -> List<String>) {
@@ -134,6 +141,7 @@ fun SafeView(state: SafeState, send: (SafeEvent) -> Unit, onBack: () -> Unit) {
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         Words(say("shell-passphrase"), Type.Body)
         Field(state.passphrase, say("shell-passphrase")) { send(SafeEvent.Passphrase(it)) }
+        Key(say("shell-tables"), { send(SafeEvent.Tables) }, Modifier.fillMaxWidth())
         Words(say("shell-look"), Type.Heading)
         KeyRow {
             Look.entries.forEach { look ->

@@ -98,7 +98,7 @@ class AddingModel(
 }
 
 @Composable
-fun AddingView(state: AddingState, send: (AddingEvent) -> Unit, isPoint: Boolean, walking: Boolean, onBack: () -> Unit) {
+fun AddingView(state: AddingState, send: (AddingEvent) -> Unit, isPoint: Boolean, onBack: () -> Unit) {
     val ask = state.ask
     Sheet(
         head = { Head(state.form?.title ?: say("shell-set-up"), onBack) },
@@ -107,7 +107,7 @@ fun AddingView(state: AddingState, send: (AddingEvent) -> Unit, isPoint: Boolean
                 AskKeys(ask, state.typed, emptyMap(), { send(AddingEvent.Type(it)) }, { send(AddingEvent.Answer(it)) })
             } else {
                 if (isPoint && state.added != null) {
-                    if (walking) Key(say("shell-photo"), { send(AddingEvent.Photo) }, Modifier.fillMaxWidth())
+                    if (state.added.walking) Key(say("shell-photo"), { send(AddingEvent.Photo) }, Modifier.fillMaxWidth())
                     Key(say("shell-again"), { send(AddingEvent.Again) }, Modifier.fillMaxWidth())
                 }
                 Key(say("shell-pins-done"), onBack, Modifier.fillMaxWidth(), weight = Weight.Primary, least = 76.dp)

@@ -32,9 +32,10 @@ sealed interface FillingEvent {
     data class Answer(val text: String) : FillingEvent
     data object Leave : FillingEvent
     data object Retire : FillingEvent
+    data object Past : FillingEvent
 }
 
-class FillingModel(private val core: Baywalk, private val rig: String, private val code: String, private val onGone: () -> Unit) {
+class FillingModel(private val core: Baywalk, private val rig: String, private val code: String, private val onPast: () -> Unit, private val onGone: () -> Unit) {
     var state by mutableStateOf(FillingState(core.facts(rig, code)))
         private set
 
@@ -44,6 +45,7 @@ class FillingModel(private val core: Baywalk, private val rig: String, private v
             is FillingEvent.Type -> state = state.copy(typed = event.text, refused = "")
             is FillingEvent.Answer -> fill(event.text)
             FillingEvent.Leave -> state = state.copy(open = null, sure = false, refused = "")
+            FillingEvent.Past -> onPast()
             FillingEvent.Retire -> if (state.sure) retire() else state = state.copy(sure = true)
         }
     }
@@ -75,6 +77,7 @@ fun FillingView(state: FillingState, send: (FillingEvent) -> Unit, onBack: () ->
             if (open != null) {
                 AskKeys(open.ask, state.typed, emptyMap(), { send(FillingEvent.Type(it)) }, { send(FillingEvent.Answer(it)) })
             } else {
+                if (state.facts.isPoint) Key(say("shell-past"), { send(FillingEvent.Past) }, Modifier.fillMaxWidth())
                 Key(if (state.sure) say("shell-retire-sure") else say("shell-retire"), { send(FillingEvent.Retire) }, Modifier.fillMaxWidth())
             }
         },

@@ -95,6 +95,7 @@ private fun Standing(state: WhenState, send: (WhenEvent) -> Unit, onBack: () -> 
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         screen.due.items.forEach { Due(it) }
         Words(screen.due.secondLook?.words.orEmpty(), Type.Body)
+        screen.due.cautions.forEach { Words(it, Type.Note) }
         Hairline()
         screen.rules.rules.forEach { Words(it.words, Type.Body) }
         Words(screen.rules.empty.orEmpty(), Type.Body)
