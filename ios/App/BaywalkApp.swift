@@ -12,7 +12,7 @@ struct BaywalkApp: App {
     }
 }
 
-/// What stands in the window; reminders are filled anew when it is left.
+/// What stands in the window; reminders are filled anew when it is left and when it is come back to.
 private struct Front: View {
     @Environment(\.scenePhase) private var phase
     let started: Started
@@ -25,7 +25,7 @@ private struct Front: View {
             }
         }
         .onChange(of: phase) { _, now in
-            if now == .background { started.left() }
+            if now != .inactive { started.turned() }
         }
     }
 }

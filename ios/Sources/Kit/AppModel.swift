@@ -67,6 +67,7 @@ public final class AppModel {
         room = laid
         switch shown {
         case .adding, .filling, .safe, .torque, .setUp, .rigs, .plan, .whenNext, .findings, .papers: break
+        case .card(let card): card.lay(laid)
         default: go(to: place)
         }
     }

@@ -39,7 +39,7 @@ public final class CardModel {
     private let core: Core
     private let phone: Phone
     private let rig: String
-    private let room: Room
+    private var room: Room
     private let onEnd: () -> Void
     /// What is told where nothing needs to be: the next card says it.
     private let noted: String?
@@ -64,6 +64,13 @@ public final class CardModel {
     public func tick() {
         guard state.view.card.waits, let view = try? core.card(rig, room) else { return }
         if view.card.seq == state.view.card.seq { state.view = view }
+    }
+
+    /// Draws the card that stands for another room; what is being asked and typed stands too.
+    public func lay(_ room: Room) {
+        self.room = room
+        do { state.view = try core.card(rig, room) } catch { state.refused = sentence(of: error) }
+        state.weighed = weighed()
     }
 
     private func type(_ text: String) {

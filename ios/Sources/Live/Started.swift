@@ -23,8 +23,8 @@ public enum Started {
         }
     }
 
-    /// Days may have moved while the screens were in front.
-    public func left() {
+    /// Days may have moved while the screens were in front, and the clock may have been set while they were not.
+    public func turned() {
         if case .whole(_, let core, let notices) = self { notices.refill(core) }
     }
 

@@ -14,13 +14,15 @@ public struct PapersPage: View {
     }
 
     public var body: some View {
-        Sheet {
+        Sheet(place: "papers") {
             Head(say("shell-papers"), onBack: onBack)
         } keys: {
         } content: {
             Answer(told: state.told)
             Answer(refused: state.refused)
-            ForEach(state.keys, id: \.code) { key in PressKey(key.word, note: key.note) { send(.press(key)) } }
+            ForEach(Array(state.keys.enumerated()), id: \.offset) { key in
+                PressKey(key.element.word, note: key.element.note) { send(.press(key.element)) }.id(key.offset)
+            }
         }
     }
 }

@@ -28,7 +28,7 @@ public struct PastPage: View {
             Listed(title: say("shell-past-why"), lines: screen.why)
             if !screen.moved.isEmpty {
                 Hairline()
-                Words(say("shell-past-moved"), .heading)
+                Words(say("shell-past-moved"), .heading).accessibilityAddTraits(.isHeader)
                 ForEach(screen.moved, id: \.code) { point in PressKey(point.words) { send(.point(point.code)) } }
             }
         }

@@ -60,11 +60,15 @@ import Testing
         let scene = try Scene()
         try scene.card().untilTorque()
         let app = scene.app()
-        guard case .card(let before) = app.shown else { return lost("\(app.place)") }
+        guard case .card(let card) = app.shown else { return lost("\(app.place)") }
+        card.send(.press(try card.key("note")))
+        card.send(.type("rust on the"))
+        let before = card.state
         app.lay(width: 320, scale: 2)
         guard case .card(let after) = app.shown else { return lost("\(app.place)") }
-        #expect(before.state.view.line.width != after.state.view.line.width)
-        #expect(before.state.view.card.point == after.state.view.card.point)
+        #expect(before.view.line.width != after.state.view.line.width)
+        #expect(before.view.card.point == after.state.view.card.point)
+        #expect(before.asking?.typed == "rust on the" && before.asking == after.state.asking, "what is being typed")
         try scene.away()
     }
 

@@ -25,6 +25,17 @@ import UserNotifications
         try scene.away()
     }
 
+    @Test func whatAClockThatRanAheadToldWaitsAgainOnceItIsSet() throws {
+        let scene = try Scene()
+        let notices = Notices { _ in }
+        let listed = try scene.core.notices()
+        notices.refill(scene.core, now: .distantFuture)
+        #expect(!listed.isEmpty && center.pending.isEmpty, "what is past is not told again")
+        notices.refill(scene.core, now: Date(timeIntervalSince1970: 0))
+        #expect(center.pending.map(\.identifier) == listed.map(\.id))
+        try scene.away()
+    }
+
     @Test func aTapOnANoticeOpensItsRig() async throws {
         var opened = ""
         let notices = Notices { opened = $0 }
