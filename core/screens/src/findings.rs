@@ -98,6 +98,16 @@ pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
     })
 }
 
+/// How soon, what it is, and what was decided so far.
+fn note(line: &FindingLine) -> String {
+    let parts = [&line.urgency, &line.words, &line.follow_up].into_iter();
+    let parts: Vec<&str> = parts
+        .map(|part| part.trim_end_matches('.'))
+        .filter(|part| !part.is_empty())
+        .collect();
+    format!("{}.", parts.join(". "))
+}
+
 fn by_when(core: &Core) -> Ask {
     let today = core.logbook.now().date();
     let none = Named {
