@@ -76,7 +76,7 @@ pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
             &format!("decide {}", line.number),
             words.say("findings-key-decide"),
         )
-        .noted(line.words.clone())
+        .noted(note(line))
         .asking(Ask::Choice {
             question: words.say("findings-ask-decision"),
             options: Decision::ALL
