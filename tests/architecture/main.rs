@@ -6,5 +6,6 @@
 )]
 
 mod layers;
+mod shells;
 mod sources;
 mod tree;

@@ -125,7 +125,8 @@ fn the_project_speaks_of_itself_alone() {
         concat!("/wo", "rk/"),
     ];
     for ending in [
-        ".rs", ".md", ".toml", ".ftl", ".py", ".html", ".sql", ".csv", ".jsonl",
+        ".rs", ".md", ".toml", ".ftl", ".py", ".html", ".sql", ".csv", ".jsonl", ".swift", ".kt",
+        ".yml",
     ] {
         for file in files("", ending) {
             let low = file.text.to_lowercase();

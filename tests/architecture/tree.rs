@@ -27,8 +27,16 @@ pub(crate) fn files(below: &str, ending: &str) -> Vec<File> {
             let path = entry.path();
             let name = path.file_name().unwrap().to_str().unwrap().to_owned();
             if path.is_dir() {
-                if !["target", ".git", ".venv", "__pycache__", "baywalk-try"]
-                    .contains(&name.as_str())
+                if ![
+                    "target",
+                    ".git",
+                    ".venv",
+                    "__pycache__",
+                    "baywalk-try",
+                    ".build",
+                    "Generated",
+                ]
+                .contains(&name.as_str())
                 {
                     open.push(path);
                 }

@@ -24,15 +24,7 @@ impl Baywalk {
     /// [`Fault`] where it is held, newer, damaged, or can't be read or written; nothing is touched.
     #[uniffi::constructor]
     pub fn open(folder: String, locales: Vec<String>) -> Result<Arc<Self>, Fault> {
-        let asked: Vec<&str> = locales.iter().map(String::as_str).collect();
-        let words = Words::for_locales(&asked);
-        let opened = catch_unwind(AssertUnwindSafe(|| Core::open(Path::new(&folder), words)));
-        let core = opened.map_err(|_| closed(&words))??;
-        Ok(Arc::new(Self {
-            core: Mutex::new(Some(core)),
-            words,
-            folder: PathBuf::from(folder),
-        }))
+        Self::opened(folder, &locales, Core::open)
     }
 
     /// Lets the logbook go, so that its file is free at once.
@@ -49,6 +41,22 @@ impl Baywalk {
 }
 
 impl Baywalk {
+    pub(crate) fn opened(
+        folder: String,
+        locales: &[String],
+        open: impl FnOnce(&Path, Words) -> Result<Core, Problem>,
+    ) -> Result<Arc<Self>, Fault> {
+        let asked: Vec<&str> = locales.iter().map(String::as_str).collect();
+        let words = Words::for_locales(&asked);
+        let opened = catch_unwind(AssertUnwindSafe(|| open(Path::new(&folder), words)));
+        let core = opened.map_err(|_| closed(&words))??;
+        Ok(Arc::new(Self {
+            core: Mutex::new(Some(core)),
+            words,
+            folder: PathBuf::from(folder),
+        }))
+    }
+
     /// Does something with the logbook. A panic closes it: what is in memory can't be trusted then,
     /// what was recorded is on the disk.
     pub(crate) fn with<T>(

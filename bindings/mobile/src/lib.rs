@@ -4,6 +4,8 @@ mod act;
 mod baywalk;
 mod book;
 mod fault;
+#[cfg(feature = "parity")]
+mod parity;
 mod past;
 mod photo;
 mod picture;
@@ -19,6 +21,8 @@ mod view;
 pub use baywalk::Baywalk;
 pub use book::Field;
 pub use fault::Fault;
+#[cfg(feature = "parity")]
+pub use parity::SteadyClock;
 pub use past::PastView;
 pub use photo::PinPlace;
 pub use picture::{Anchor, Dash, Label, Part, Picture, Role, Segment, Shape};

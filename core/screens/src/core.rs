@@ -2,7 +2,7 @@
 
 use crate::{Core, Problem, ProblemKind};
 use baywalk_logbook::store::{Damage, Newer, StoreFault};
-use baywalk_logbook::{Logbook, SystemClock};
+use baywalk_logbook::{Clock, Logbook, SystemClock};
 use baywalk_words::Words;
 use std::path::Path;
 
@@ -13,7 +13,15 @@ impl Core {
     /// [`Problem`] where it is held, newer, damaged, or can't be read or written; nothing is
     /// touched then.
     pub fn open(folder: &Path, words: Words) -> Result<Self, Problem> {
-        match Logbook::open(folder, Box::new(SystemClock::new())) {
+        Self::open_by(folder, words, Box::new(SystemClock::new()))
+    }
+
+    /// Opens the logbook in a folder as [`open`](Self::open) does, by a clock that gives moments and names.
+    ///
+    /// # Errors
+    /// [`Problem`] as `open`.
+    pub fn open_by(folder: &Path, words: Words, clock: Box<dyn Clock>) -> Result<Self, Problem> {
+        match Logbook::open(folder, clock) {
             Ok(logbook) => Ok(Self { logbook, words }),
             Err(fault) => Err(storage(&words, &fault)),
         }

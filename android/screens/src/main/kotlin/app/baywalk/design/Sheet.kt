@@ -44,7 +44,7 @@ private val widest = 560.dp
 @Composable
 fun Sheet(
     head: @Composable () -> Unit,
-    keys: @Composable ColumnScope.() -> Unit,
+    keys: @Composable ColumnScope.() -> Unit = {},
     /** The name under which it is kept how far the content was scrolled. */
     place: String = "",
     /** Whether keys that do not fit show their first one, as those of a question do, and not their last. */

@@ -1,0 +1,64 @@
+import Bridge
+import Design
+import Kit
+import SwiftUI
+
+public struct FindingsPage: View {
+    let state: FindingsState
+    let send: @MainActor @Sendable (FindingsEvent) -> Void
+    let onBack: @MainActor () -> Void
+
+    public init(state: FindingsState, send: @escaping @MainActor @Sendable (FindingsEvent) -> Void, onBack: @escaping @MainActor () -> Void) {
+        (self.state, self.send, self.onBack) = (state, send, onBack)
+    }
+
+    public var body: some View {
+        if let asking = state.asking, let ask = asking.ask {
+            Sheet(keysFromTop: true) {
+                Head(asking.key.word, onBack: { send(.leave) })
+            } keys: {
+                AskKeys(ask: ask, typed: asking.typed, onType: { send(.type($0)) }, onAnswer: { send(.answer($0)) })
+            } content: {
+                Answer(refused: state.refused)
+                Words(asking.key.note, .body)
+            }
+        } else {
+            Waiting(state: state, send: send, onBack: onBack)
+        }
+    }
+}
+
+private struct Waiting: View {
+    @Environment(\.say) private var say
+    let state: FindingsState
+    let send: @MainActor (FindingsEvent) -> Void
+    let onBack: @MainActor () -> Void
+
+    var body: some View {
+        Sheet(place: "findings") {
+            Head(say("shell-findings"), onBack: onBack)
+        } keys: {
+            PressKey(say("shell-papers"), weight: .primary, least: 76) { send(.papers) }
+        } content: {
+            Answer(told: state.told)
+            Answer(refused: state.refused)
+            Cautions(state.screen.cautions)
+            ForEach(Array(state.screen.findings.enumerated()), id: \.offset) { line in Finding(line: line.element).id(line.offset) }
+            Hairline()
+            ForEach(state.screen.keys, id: \.code) { key in PressKey(key.word, note: key.note) { send(.press(key)) } }
+        }
+    }
+}
+
+/// What it is and how soon, and what was decided about it.
+private struct Finding: View {
+    let line: FindingLine
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: 2) {
+            Words(line.urgency, .note)
+            Words(line.words, .strong)
+            Words(line.followUp, .body)
+        }
+    }
+}

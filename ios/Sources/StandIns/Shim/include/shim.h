@@ -1,0 +1,1 @@
+// Nothing is called from Swift; see shim.cpp.

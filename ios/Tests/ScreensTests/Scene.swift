@@ -1,0 +1,1 @@
+../KitTests/Scene.swift
