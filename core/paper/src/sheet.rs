@@ -32,7 +32,7 @@ pub(crate) struct Part {
     pub(crate) anchor: &'static str,
     /// The heading.
     pub(crate) title: String,
-    /// Whether it begins a page of its own, where there are pages.
+    /// Whether it leaves the first page to what stands before it, where there are pages.
     pub(crate) apart: bool,
     /// What stands in it.
     pub(crate) blocks: Vec<Block>,

@@ -76,7 +76,7 @@ pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
             &format!("decide {}", line.number),
             words.say("findings-key-decide"),
         )
-        .noted(line.words.clone())
+        .noted(note(line))
         .asking(Ask::Choice {
             question: words.say("findings-ask-decision"),
             options: Decision::ALL
@@ -96,6 +96,16 @@ pub fn screen(core: &Core, rig: RigId) -> Result<FindingsScreen, Problem> {
             .to_vec(),
         findings: lines,
     })
+}
+
+/// How soon, what it is, and what was decided so far.
+fn note(line: &FindingLine) -> String {
+    let parts = [&line.urgency, &line.words, &line.follow_up].into_iter();
+    let parts: Vec<&str> = parts
+        .map(|part| part.trim_end_matches('.'))
+        .filter(|part| !part.is_empty())
+        .collect();
+    format!("{}.", parts.join(". "))
 }
 
 fn by_when(core: &Core) -> Ask {

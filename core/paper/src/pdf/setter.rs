@@ -47,7 +47,7 @@ impl Setter {
     /// A part with its heading under a line.
     pub(super) fn part(&mut self, part: &Part) {
         self.section = Some(self.flow.tree.add(None, Kind::Section));
-        if part.apart {
+        if part.apart && self.flow.pages.len() == 1 {
             self.flow.turn();
         }
         self.flow.gap(11.0);

@@ -124,9 +124,8 @@ pub(super) fn tool_lines(view: &View<'_>) -> Vec<String> {
     let tools = view.facts.book.tools.iter();
     let lines = tools.filter(|tool| used.contains(&tool.id)).map(|tool| {
         let name = view.tool_name(tool.id);
-        let cell = calibrated(view, tool);
-        let told = [cell.head, cell.lines.join(" ")].join(" ");
-        let args = [("tool", name.as_str()), ("told", told.trim())];
+        let told = calibrated(view, tool).lines.join(" ");
+        let args = [("tool", name.as_str()), ("told", &told)];
         view.fill("report-glance-tool", &args)
     });
     let lines: Vec<String> = lines.collect();

@@ -64,7 +64,6 @@ terminal-argument-record = What to add
 terminal-argument-code = The code of the record, such as F8
 terminal-argument-fields = Fields as name=value
 terminal-argument-odometer = The reading and its unit, such as "41230 mi"
-terminal-argument-out = The file to write
 terminal-argument-number = The number of the finding in the list
 terminal-argument-decision = mended, licensed, ourselves, next_walk or accepted
 terminal-argument-calc = The name of a computation; none lists them

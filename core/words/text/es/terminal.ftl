@@ -64,7 +64,6 @@ terminal-argument-record = Qué agregar
 terminal-argument-code = El código del registro, como F8
 terminal-argument-fields = Campos como nombre=valor
 terminal-argument-odometer = La lectura y su unidad, como "41230 mi"
-terminal-argument-out = El archivo que se escribe
 terminal-argument-number = El número del hallazgo en la lista
 terminal-argument-decision = mended, licensed, ourselves, next_walk o accepted
 terminal-argument-calc = El nombre de un cálculo; sin nombre se enumeran

@@ -94,16 +94,15 @@ private fun Waiting(state: FindingsState, send: (FindingsEvent) -> Unit, onBack:
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         Cautions(state.screen.cautions)
-        state.screen.findings.forEach { Finding(it) }
-        Hairline()
         state.screen.keys.forEach { key -> Key(key.word, { send(FindingsEvent.Press(key)) }, Modifier.fillMaxWidth(), key.note) }
+        state.screen.findings.filterNot { it.open }.forEach { Closed(it) }
     }
 }
 
-/** What it is and how soon, and what was decided about it. */
+/** What it was, and what was decided about it. */
 @Composable
-private fun Finding(line: FindingLine) {
-    Words(line.urgency, Type.Note)
+private fun Closed(line: FindingLine) {
+    Hairline()
     Words(line.words, Type.Strong)
     Words(line.followUp, Type.Body)
 }

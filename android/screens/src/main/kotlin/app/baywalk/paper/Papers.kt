@@ -47,7 +47,7 @@ class PapersModel(private val core: Baywalk, private val rig: String, private va
 
 @Composable
 fun PapersView(state: PapersState, send: (PapersEvent) -> Unit, onBack: () -> Unit) {
-    Sheet(head = { Head(say("shell-papers"), onBack) }, place = "papers") {
+    Sheet(head = { Head(say("shell-papers"), onBack) }, keys = {}, place = "papers") {
         Answer(state.told, refused = false)
         Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
         state.keys.forEach { key -> Key(key.word, { send(PapersEvent.Press(key)) }, Modifier.fillMaxWidth(), key.note) }
