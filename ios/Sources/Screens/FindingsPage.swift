@@ -43,20 +43,21 @@ private struct Waiting: View {
             Answer(told: state.told)
             Answer(refused: state.refused)
             Cautions(state.screen.cautions)
-            ForEach(Array(state.screen.findings.enumerated()), id: \.offset) { line in Finding(line: line.element).id(line.offset) }
-            Hairline()
-            ForEach(state.screen.keys, id: \.code) { key in PressKey(key.word, note: key.note) { send(.press(key)) } }
+            ForEach(Array(state.screen.keys.enumerated()), id: \.offset) { key in
+                PressKey(key.element.word, note: key.element.note) { send(.press(key.element)) }.id(key.offset)
+            }
+            ForEach(state.screen.findings.filter { !$0.open }, id: \.number) { line in Closed(line: line) }
         }
     }
 }
 
-/// What it is and how soon, and what was decided about it.
-private struct Finding: View {
+/// What it was, and what was decided about it.
+private struct Closed: View {
     let line: FindingLine
 
     var body: some View {
         VStack(alignment: .leading, spacing: 2) {
-            Words(line.urgency, .note)
+            Hairline()
             Words(line.words, .strong)
             Words(line.followUp, .body)
         }
