@@ -3,8 +3,7 @@
 use super::rig_of;
 use crate::out;
 use baywalk_domain::ids::{RigId, WalkId};
-use baywalk_paper::Paper;
-use baywalk_screens::paper::{self, PhotoSize, Wanted};
+use baywalk_screens::paper::{self, Paper, PhotoSize, Wanted};
 use baywalk_screens::{Core, Problem, ProblemKind};
 use clap::ArgMatches;
 use std::path::{Path, PathBuf};

@@ -45,7 +45,7 @@ pub struct Unwritten(pub String);
 
 impl fmt::Display for Unwritten {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "the PDF was not written: {}", self.0)
+        f.write_str(&self.0)
     }
 }
 

@@ -25,7 +25,7 @@ impl Setter {
     pub(super) fn new(paper: Paper) -> Result<Self, Unwritten> {
         Ok(Self {
             flow: Flow::new(paper),
-            faces: Faces::read().ok_or_else(|| Unwritten("the type can't be read".into()))?,
+            faces: Faces::read().ok_or_else(|| Unwritten("type".into()))?,
             section: None,
         })
     }

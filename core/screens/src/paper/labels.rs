@@ -35,7 +35,7 @@ pub fn labels(
         return Err(Problem::not_found(core.words.say("report-labels-none")));
     }
     let bytes = labels.pdf(paper, &core.words);
-    let bytes = bytes.map_err(|fault| unwritten(fault.to_string()))?;
+    let bytes = bytes.map_err(|fault| unwritten(core, &fault))?;
     save_bytes(core, &bytes, path)?;
     Ok(labels.len())
 }

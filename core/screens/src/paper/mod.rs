@@ -7,6 +7,7 @@ mod report;
 mod save;
 mod wanted;
 
+pub use baywalk_paper::Paper;
 pub use labels::labels;
 pub use offer::{papers, write_by_key};
 pub use report::{last_walk, write, write_follow_up};

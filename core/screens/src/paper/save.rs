@@ -2,7 +2,7 @@
 
 use super::{Format, Wanted};
 use crate::{Core, Problem, ProblemKind};
-use baywalk_paper::Sheet;
+use baywalk_paper::{Sheet, Unwritten};
 use std::fs::File;
 use std::io::{self, BufWriter};
 use std::path::Path;
@@ -20,7 +20,7 @@ pub(crate) fn save(
         }
         Format::Pdf(paper) => {
             let bytes = sheet.pdf(paper, &core.words);
-            let bytes = bytes.map_err(|fault| unwritten(fault.to_string()))?;
+            let bytes = bytes.map_err(|fault| unwritten(core, &fault))?;
             save_bytes(core, &bytes, path)
         }
     }
@@ -32,8 +32,10 @@ pub(crate) fn save_bytes(core: &Core, bytes: &[u8], path: &Path) -> Result<(), P
 }
 
 /// A fault of this program.
-pub(super) const fn unwritten(fault: String) -> Problem {
-    Problem::new(ProblemKind::Unexpected, fault)
+pub(super) fn unwritten(core: &Core, fault: &Unwritten) -> Problem {
+    let args = [("why", fault.to_string().into())];
+    let sentence = core.words.fill("report-unwritten", &args);
+    Problem::new(ProblemKind::Unexpected, sentence)
 }
 
 fn cant(core: &Core, path: &Path, fault: &io::Error) -> Problem {

@@ -347,3 +347,4 @@ report-asked = As the logbook stood when this was made
 report-col-when = Day
 report-col-rule = Rule
 report-col-first = What came first, and each limit
+report-unwritten = The PDF was not written ({ $why }). This is a fault of the program, not of your logbook: everything entered is kept. Write it as .html, and tell the makers what stands in brackets.

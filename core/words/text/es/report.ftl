@@ -347,3 +347,4 @@ report-asked = Según estaba el registro al hacer este informe
 report-col-when = Día
 report-col-rule = Regla
 report-col-first = Qué llegó primero, y cada límite
+report-unwritten = El PDF no se escribió ({ $why }). Es una falla del programa, no de su registro: todo lo anotado está guardado. Escríbalo como .html y diga a los autores lo que está entre paréntesis.
