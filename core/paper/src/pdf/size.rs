@@ -45,10 +45,7 @@ impl Paper {
 }
 
 /// A measure of a drawing on paper.
-#[expect(
-    clippy::cast_possible_truncation,
-    reason = "a measure on paper needs seven digits at most"
-)]
+#[expect(clippy::cast_possible_truncation, reason = "7 digits suffice")]
 pub(crate) const fn points(measure: f64) -> f32 {
     measure as f32
 }
