@@ -196,7 +196,7 @@ def test_every_label_is_read_by_a_decoder_and_names_a_record(paper):
         found = zxingcpp.read_barcodes(Image.open(page), formats=zxingcpp.BarcodeFormat.QRCode)
         read += [code.text for code in found]
     assert len(read) == len(set(read)) == printed > 180
-    paper("export", paper.folder / "all.jsonl")
+    paper("export", "--to", paper.folder / "all.jsonl")
     ledger = (paper.folder / "all.jsonl").read_text()
     assert all(str(uuid.UUID(text)) == text and text in ledger for text in read)
 

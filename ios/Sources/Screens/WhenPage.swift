@@ -14,14 +14,9 @@ public struct WhenPage: View {
 
     public var body: some View {
         if let asking = state.asking, let ask = asking.ask {
-            Sheet(keysFromTop: true) {
-                Head(asking.key.word, onBack: { send(.leave) })
-            } keys: {
-                AskKeys(ask: ask, typed: asking.typed, onType: { send(.type($0)) }, onAnswer: { send(.answer($0)) })
-            } content: {
-                Answer(refused: state.refused)
-                Words(asking.key.note, .body)
-            }
+            Asks(
+                asking: asking, ask: ask, refused: state.refused,
+                onLeave: { send(.leave) }, onType: { send(.type($0)) }, onAnswer: { send(.answer($0)) })
         } else {
             Standing(state: state, send: send, onBack: onBack)
         }

@@ -7,7 +7,7 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
-import app.baywalk.card.AskKeys
+import app.baywalk.card.Asks
 import app.baywalk.card.Asking
 import app.baywalk.card.sentenceOf
 import app.baywalk.design.Answer
@@ -69,19 +69,7 @@ class FindingsModel(private val core: Baywalk, private val rig: String, private 
 @Composable
 fun FindingsView(state: FindingsState, send: (FindingsEvent) -> Unit, onBack: () -> Unit) {
     val asking = state.asking
-    if (asking != null) FindingAsks(state, asking, send) else Waiting(state, send, onBack)
-}
-
-@Composable
-private fun FindingAsks(state: FindingsState, asking: Asking, send: (FindingsEvent) -> Unit) {
-    Sheet(
-        head = { Head(asking.key.word, { send(FindingsEvent.Leave) }) },
-        keys = { AskKeys(asking.ask, asking.typed, emptyMap(), { send(FindingsEvent.Type(it)) }, { send(FindingsEvent.Answer(it)) }) },
-        keysFromTop = true,
-    ) {
-        Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
-        Words(asking.key.note, Type.Body)
-    }
+    if (asking != null) Asks(asking, state.refused, { send(FindingsEvent.Leave) }, { send(FindingsEvent.Type(it)) }, { send(FindingsEvent.Answer(it)) }) else Waiting(state, send, onBack)
 }
 
 @Composable

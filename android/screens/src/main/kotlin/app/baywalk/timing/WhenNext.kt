@@ -7,7 +7,7 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
-import app.baywalk.card.AskKeys
+import app.baywalk.card.Asks
 import app.baywalk.card.Asking
 import app.baywalk.card.sentenceOf
 import app.baywalk.design.Answer
@@ -68,19 +68,7 @@ class WhenModel(private val core: Baywalk, private val rig: String, private val 
 @Composable
 fun WhenView(state: WhenState, send: (WhenEvent) -> Unit, onBack: () -> Unit) {
     val asking = state.asking
-    if (asking != null) WhenAsks(state, asking, send) else Standing(state, send, onBack)
-}
-
-@Composable
-private fun WhenAsks(state: WhenState, asking: Asking, send: (WhenEvent) -> Unit) {
-    Sheet(
-        head = { Head(asking.key.word, { send(WhenEvent.Leave) }) },
-        keys = { AskKeys(asking.ask, asking.typed, emptyMap(), { send(WhenEvent.Type(it)) }, { send(WhenEvent.Answer(it)) }) },
-        keysFromTop = true,
-    ) {
-        Answer(listOf(state.refused).filter { it.isNotEmpty() }, refused = true)
-        Words(asking.key.note, Type.Body)
-    }
+    if (asking != null) Asks(asking, state.refused, { send(WhenEvent.Leave) }, { send(WhenEvent.Type(it)) }, { send(WhenEvent.Answer(it)) }) else Standing(state, send, onBack)
 }
 
 @Composable
