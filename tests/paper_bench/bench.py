@@ -1,7 +1,7 @@
 """A report of many photos beside its peers, in one run: python tests/paper_bench/bench.py target/release/baywalk
 
 Peers: reading the same photos and writing them as one file (the limit), and reportlab (PyPI), which sets as many
-lines and passes the same photos through. Each is a process of its own under /usr/bin/time (Debian `time`);
+lines and passes the same photos through. All bring what they wrote to the disk. Each is a process of its own under /usr/bin/time (Debian `time`);
 medians of five. Needs the virtual environment of tests/python, and `pip install reportlab` in it.
 """
 
@@ -20,14 +20,16 @@ PHOTOS = 120
 ROUNDS = 5
 
 LIMIT = """
-import pathlib, sys
+import os, pathlib, sys
 out = open(sys.argv[1], "wb")
 for photo in sorted(pathlib.Path(sys.argv[2]).glob("*.jpg")):
     out.write(photo.read_bytes())
+out.flush()
+os.fsync(out.fileno())
 """
 
 REPORTLAB = """
-import pathlib, sys
+import os, pathlib, sys
 from reportlab import rl_config
 rl_config.useA85 = 0
 from reportlab.lib.pagesizes import A4
@@ -41,13 +43,15 @@ for place in range(0, len(photos), 2):
         page.drawString(40, 480 - line * 12, f"line {line}: terminal, as found, as left, torque and its basis, tool, day")
     page.showPage()
 page.save()
+with open(sys.argv[1], "rb") as out:
+    os.fsync(out.fileno())
 """
 
 
 def photo(chance, file):
     """A smooth picture with edges and grain, about as large as a photo of a bay."""
     low = Image.fromarray(chance.integers(0, 256, (75, 100, 3), dtype=np.uint8)).resize((1600, 1200), Image.BICUBIC)
-    grain = chance.normal(0, 7.5, (1200, 1600, 1))
+    grain = chance.normal(0, 3.2, (1200, 1600, 1))
     image = np.clip(np.asarray(low.filter(ImageFilter.SHARPEN), dtype=float) + grain, 0, 255)
     Image.fromarray(image.astype(np.uint8)).save(file, "JPEG", quality=90)
 

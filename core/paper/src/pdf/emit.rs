@@ -19,7 +19,7 @@ use krilla::{Document, SerializeSettings};
 
 /// Writes the pages. `numbered` words the number of a page and how many there are.
 pub(super) fn emit(
-    flow: &Flow,
+    mut flow: Flow,
     faces: &mut Faces,
     front: &Front<'_>,
     numbered: &dyn Fn(usize, usize) -> String,
@@ -29,14 +29,14 @@ pub(super) fn emit(
     let (width, height) = flow.paper.size();
     let size = PageSettings::from_wh(width, height).ok_or_else(|| Unwritten("page size".into()))?;
     let count = flow.pages.len();
-    for (place, items) in flow.pages.iter().enumerate() {
+    for (place, items) in std::mem::take(&mut flow.pages).into_iter().enumerate() {
         let mut page = document.start_page_with(size.clone());
         let mut surface = page.surface();
         for item in items {
-            draw(&mut surface, faces, item, &mut drawn);
+            draw(&mut surface, faces, &item, &mut drawn);
         }
         let foot = [front.foot.to_owned(), numbered(place + 1, count)];
-        foot_lines(&mut surface, faces, flow, &foot);
+        foot_lines(&mut surface, faces, &flow, &foot);
         surface.finish();
         page.finish();
     }

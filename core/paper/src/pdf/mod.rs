@@ -53,14 +53,15 @@ impl std::error::Error for Unwritten {}
 
 impl Sheet {
     /// The sheet as PDF: tagged, with bookmarks and embedded type, in black, grey and white. Photos
-    /// are the bytes that were handed over. The same sheet makes the same bytes.
+    /// are the bytes that were handed over. The same sheet makes the same bytes. The sheet is used
+    /// up: each photo is let go as soon as it is written, so that memory is twice the file at most.
     ///
     /// # Errors
     /// [`Unwritten`], which is a fault of this program.
-    pub fn pdf(&self, paper: Paper, words: &Words) -> Result<Vec<u8>, Unwritten> {
+    pub fn pdf(self, paper: Paper, words: &Words) -> Result<Vec<u8>, Unwritten> {
         let mut setter = Setter::new(paper)?;
         setter.head(&self.title, &self.under);
-        for part in &self.parts {
+        for part in self.parts {
             setter.part(part);
         }
         setter.foot(&self.foot);

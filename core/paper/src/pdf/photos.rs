@@ -8,7 +8,6 @@ use super::stack::{Stack, Thing};
 use super::tree::Kind;
 use crate::photo::Photo;
 use krilla::image::Image;
-use std::sync::Arc;
 
 /// Room between two photos.
 const BETWEEN: f32 = 12.0;
@@ -16,13 +15,14 @@ const BETWEEN: f32 = 12.0;
 const HIGHEST: f32 = 210.0;
 
 impl Setter {
-    pub(super) fn photos(&mut self, photos: &[Photo]) {
+    pub(super) fn photos(&mut self, photos: Vec<Photo>) {
         let width = (self.flow.width() - BETWEEN) / 2.0;
         self.flow.gap(4.0);
-        for pair in photos.chunks(2) {
+        let mut photos = photos.into_iter().peekable();
+        while photos.peek().is_some() {
             let mut stack = Stack::default();
             let mut x = 0.0;
-            for photo in pair {
+            for photo in photos.by_ref().take(2) {
                 stack.stack(self.photo(photo, width), x, 0.0);
                 x += width + BETWEEN;
             }
@@ -31,12 +31,13 @@ impl Setter {
         }
     }
 
-    fn photo(&mut self, photo: &Photo, width: f32) -> Stack {
+    fn photo(&mut self, photo: Photo, width: f32) -> Stack {
         let mut stack = Stack::default();
-        let jpeg = photo.jpeg.as_ref().map(|jpeg| Arc::clone(&jpeg.0));
+        let aloud = photo.aloud();
+        let jpeg = photo.jpeg.map(|jpeg| jpeg.0);
         let image = jpeg.and_then(|bytes| Image::from_jpeg(bytes.into(), true).ok());
         if let Some(image) = image {
-            let node = self.node(Kind::Figure(photo.aloud()));
+            let node = self.node(Kind::Figure(aloud));
             let (wide, high) = fitted(image.size(), width);
             stack.add(0.0, high, Thing::Picture(image, wide, high), Some(node));
             stack.gap(2.0);

@@ -45,7 +45,7 @@ impl Setter {
     }
 
     /// A part with its heading under a line.
-    pub(super) fn part(&mut self, part: &Part) {
+    pub(super) fn part(&mut self, part: Part) {
         self.section = Some(self.flow.tree.add(None, Kind::Section));
         if part.apart && self.flow.pages.len() == 1 {
             self.flow.turn();
@@ -55,7 +55,7 @@ impl Setter {
         self.flow.mark(1, &part.title);
         self.flow.rule(1.2, None);
         self.title(2, &part.title, Type::strong(12.5), 4.0, None);
-        for block in &part.blocks {
+        for block in part.blocks {
             self.block(block);
         }
     }
@@ -129,7 +129,7 @@ impl Setter {
     /// The pages as bytes.
     pub(super) fn emit(mut self, words: &Words, front: &Front<'_>) -> Result<Vec<u8>, Unwritten> {
         let number = |page, pages| numbered(words, page, pages);
-        emit::emit(&self.flow, &mut self.faces, front, &number)
+        emit::emit(self.flow, &mut self.faces, front, &number)
     }
 
     /// A node of the section that is being written.

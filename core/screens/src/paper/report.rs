@@ -31,7 +31,7 @@ pub fn write(core: &Core, walk: WalkId, wanted: &Wanted, path: &Path) -> Result<
     let photos = told.state.photos.iter().map(|(_, digest, _)| digest);
     let album = Album::of(&core.logbook, photos, wanted);
     let page = report::sheet(&told.facts(), &core.words, &album);
-    save(core, &page, wanted, path)
+    save(core, page, wanted, path)
 }
 
 /// Writes the sheet of one finding, called by its number in the list, to a file.
@@ -52,7 +52,7 @@ pub fn write_follow_up(
     let photos = told.state.photos.iter().map(|(_, digest, _)| digest);
     let album = Album::of(&core.logbook, photos, wanted);
     let page = report::follow_up(&told.facts(), &finding, &core.words, &album);
-    save(core, &page, wanted, path)
+    save(core, page, wanted, path)
 }
 
 /// What a report tells of, read once.

@@ -8,12 +8,7 @@ use std::io::{self, BufWriter};
 use std::path::Path;
 
 /// Writes a sheet to a file, in the format that is asked for.
-pub(crate) fn save(
-    core: &Core,
-    sheet: &Sheet,
-    wanted: &Wanted,
-    path: &Path,
-) -> Result<(), Problem> {
+pub(crate) fn save(core: &Core, sheet: Sheet, wanted: &Wanted, path: &Path) -> Result<(), Problem> {
     match wanted.format {
         Format::Html => {
             whole(path, |out| sheet.html(out)).map_err(|fault| cant(core, path, &fault))
