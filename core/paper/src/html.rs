@@ -1,11 +1,11 @@
 //! Writes a sheet as one self-contained HTML file.
 
 use crate::drawn;
-use crate::photo::Jpeg;
+use crate::photo::Photos;
 use crate::plain::shown;
 use crate::sheet::{Block, Sheet};
 use askama::Template;
-use base64::display::Base64Display;
+use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use std::fmt;
 use std::io;
@@ -15,6 +15,15 @@ use std::io;
 #[template(path = "sheet.html")]
 struct Page<'a> {
     sheet: &'a Sheet,
+    photos: &'a dyn Photos,
+}
+
+impl Page<'_> {
+    /// A picture in base 64, where it is there.
+    fn picture(&self, digest: &str) -> Option<String> {
+        let bytes = self.photos.jpeg(digest)?;
+        Some(BASE64_STANDARD.encode(bytes))
+    }
 }
 
 impl Sheet {
@@ -29,15 +38,20 @@ impl Sheet {
     ///
     /// # Example
     /// ```no_run
+    /// use baywalk_paper::photo::NoPhotos;
     /// # fn sheet() -> baywalk_paper::Sheet { todo!() }
     /// let mut page = Vec::new();
-    /// sheet().html(&mut page)?;
+    /// sheet().html(&NoPhotos, &mut page)?;
     /// assert!(page.starts_with(b"<!DOCTYPE html>"));
     /// # Ok::<(), std::io::Error>(())
     /// ```
-    pub fn html(&self, out: &mut dyn io::Write) -> io::Result<()> {
+    pub fn html(&self, photos: &dyn Photos, out: &mut dyn io::Write) -> io::Result<()> {
         let mut plain = Plain { out, fault: None };
-        let written = Page { sheet: self }.render_into(&mut plain);
+        let page = Page {
+            sheet: self,
+            photos,
+        };
+        let written = page.render_into(&mut plain);
         match (plain.fault, written) {
             (Some(fault), _) => Err(fault),
             (None, Err(fault)) => Err(io::Error::other(fault)),
@@ -64,12 +78,5 @@ impl fmt::Write for Plain<'_> {
             self.fault = Some(fault);
             fmt::Error
         })
-    }
-}
-
-impl Jpeg {
-    /// The bytes in base 64.
-    fn coded(&self) -> Base64Display<'_, '_, base64::engine::GeneralPurpose> {
-        Base64Display::new(&self.0, &BASE64_STANDARD)
     }
 }

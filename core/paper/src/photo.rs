@@ -1,7 +1,4 @@
-//! Photos on paper: named by their digest, handed over by whoever keeps them.
-
-use std::fmt;
-use std::sync::Arc;
+//! Photos on paper: named by their digest, handed over by whoever keeps them, one at a time.
 
 /// Hands over photos by their digest.
 ///
@@ -26,24 +23,14 @@ impl Photos for NoPhotos {
 }
 
 /// A photo in a sheet.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct Photo {
     /// Its number and what it shows.
     pub(crate) head: String,
     /// What stands under it: caption, pins, digest.
     pub(crate) lines: Vec<String>,
-    /// The picture, where it is there.
-    pub(crate) jpeg: Option<Jpeg>,
-}
-
-/// The bytes of a picture, shared.
-#[derive(Clone, PartialEq, Eq)]
-pub(crate) struct Jpeg(pub(crate) Arc<Vec<u8>>);
-
-impl fmt::Debug for Jpeg {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} bytes", self.0.len())
-    }
+    /// By which its picture is asked for.
+    pub(crate) digest: String,
 }
 
 impl Photo {

@@ -11,45 +11,45 @@ use baywalk_shapes::Drawing;
 /// Room at the left of a list and inside a caution.
 const INSET: f32 = 8.0;
 
-impl Setter {
-    pub(super) fn block(&mut self, block: Block) {
+impl Setter<'_> {
+    pub(super) fn block(&mut self, block: &Block) {
         match block {
             Block::Heading { tag, text } => {
                 if tag.is_some() {
                     self.flow.need(150.0);
-                    self.flow.mark(2, &text);
+                    self.flow.mark(2, text);
                 }
-                self.title(3, &text, Type::strong(10.0), 7.0, tag.as_deref());
+                self.title(3, text, Type::strong(10.0), 7.0, tag.as_deref());
             }
-            Block::Caution { title, lines } => self.caution(&title, &lines),
-            Block::Text(text) => self.text(&text, BODY),
-            Block::List(lines) => self.list(&lines),
-            Block::Counts(counts) => self.counts(&counts),
+            Block::Caution { title, lines } => self.caution(title, lines),
+            Block::Text(text) => self.text(text, BODY),
+            Block::List(lines) => self.list(lines),
+            Block::Counts(counts) => self.counts(counts),
             Block::Strip {
                 drawing,
                 title,
                 description,
-            } => self.strip(&drawing, &title, &description),
-            Block::Terms(terms) => self.terms(&terms),
-            Block::Table(table) => self.table(&table),
+            } => self.strip(drawing, title, description),
+            Block::Terms(terms) => self.terms(terms),
+            Block::Table(table) => self.table(table),
             Block::Photos(photos) => self.photos(photos),
-            Block::Blanks(lines) => self.blanks(&lines),
+            Block::Blanks(lines) => self.blanks(lines),
             Block::Beside(left, right) => self.beside(left, right),
         }
     }
 
     /// Two columns; where the left one runs over the page, the right one follows it.
-    fn beside(&mut self, left: Vec<Block>, right: Vec<Block>) {
+    fn beside(&mut self, left: &[Block], right: &[Block]) {
         let whole = (0.0, self.flow.width());
         let half = whole.1 / 2.0 - INSET;
         self.flow.need(170.0);
         let above = self.flow.place();
         self.flow.in_column((0.0, half));
-        left.into_iter().for_each(|block| self.block(block));
+        left.iter().for_each(|block| self.block(block));
         let below = self.flow.place();
         self.flow.back_to(above);
         self.flow.in_column((half + INSET * 2.0, half));
-        right.into_iter().for_each(|block| self.block(block));
+        right.iter().for_each(|block| self.block(block));
         self.flow.below(below);
         self.flow.in_column(whole);
     }

@@ -16,7 +16,7 @@ const FRAMED: f32 = 0.36;
 /// Points a unit of a tag.
 const TAGGED: f32 = 0.52;
 
-impl Setter {
+impl Setter<'_> {
     pub(super) fn cell(&mut self, cell: &Cell, width: f32, node: Node) -> Stack {
         let mut stack = Stack::default();
         let mut left = 0.0;

@@ -10,7 +10,7 @@ use crate::sheet::Count;
 /// The room of one.
 const ROOM: f32 = 84.0;
 
-impl Setter {
+impl Setter<'_> {
     pub(super) fn counts(&mut self, counts: &[Count]) {
         let list = self.node(Kind::List);
         let room = self.flow.width();

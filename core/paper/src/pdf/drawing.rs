@@ -7,7 +7,7 @@ use super::stack::{Item, Stack, Thing};
 use super::tree::Node;
 use baywalk_shapes::{Anchor, Drawing, Label, Shape};
 
-impl Setter {
+impl Setter<'_> {
     /// A drawing, so many points a unit: its lines belong to `lines`, its labels to `labels`; what
     /// belongs to nothing is ornament.
     pub(super) fn drawing(

@@ -4,9 +4,11 @@ use super::faces::Faces;
 use super::flow::{Bookmark, Flow};
 use super::ink::{self, INK, fill, paint, stroke};
 use super::line::{Line, Type};
+use super::photos::image;
 use super::stack::{Item, Thing};
 use super::tree::Drawn;
 use super::{Front, Unwritten};
+use crate::photo::Photos;
 use krilla::configure::{Accessibility, ConfigurationBuilder};
 use krilla::destination::XyzDestination;
 use krilla::geom::{PathBuilder, Point, Rect, Size, Transform};
@@ -19,8 +21,9 @@ use krilla::{Document, SerializeSettings};
 
 /// Writes the pages. `numbered` words the number of a page and how many there are.
 pub(super) fn emit(
-    mut flow: Flow,
+    flow: &Flow,
     faces: &mut Faces,
+    photos: &dyn Photos,
     front: &Front<'_>,
     numbered: &dyn Fn(usize, usize) -> String,
 ) -> Result<Vec<u8>, Unwritten> {
@@ -29,14 +32,14 @@ pub(super) fn emit(
     let (width, height) = flow.paper.size();
     let size = PageSettings::from_wh(width, height).ok_or_else(|| Unwritten("page size".into()))?;
     let count = flow.pages.len();
-    for (place, items) in std::mem::take(&mut flow.pages).into_iter().enumerate() {
+    for (place, items) in flow.pages.iter().enumerate() {
         let mut page = document.start_page_with(size.clone());
         let mut surface = page.surface();
         for item in items {
-            draw(&mut surface, faces, &item, &mut drawn);
+            draw(&mut surface, (faces, photos), item, &mut drawn);
         }
         let foot = [front.foot.to_owned(), numbered(place + 1, count)];
-        foot_lines(&mut surface, faces, &flow, &foot);
+        foot_lines(&mut surface, faces, flow, &foot);
         surface.finish();
         page.finish();
     }
@@ -68,7 +71,12 @@ fn metadata(front: &Front<'_>) -> Metadata {
         .document_id(front.identity.to_owned())
 }
 
-fn draw(surface: &mut Surface<'_>, faces: &Faces, item: &Item, drawn: &mut Drawn) {
+fn draw(
+    surface: &mut Surface<'_>,
+    (faces, photos): (&Faces, &dyn Photos),
+    item: &Item,
+    drawn: &mut Drawn,
+) {
     let tag = match (&item.thing, item.node) {
         (_, None) => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Layout)),
         (Thing::Line(line), _) => {
@@ -82,9 +90,10 @@ fn draw(surface: &mut Surface<'_>, faces: &Faces, item: &Item, drawn: &mut Drawn
         Thing::Drawing(drawing, scale) => moved(surface, item, |surface| {
             paint(surface, drawing, *scale);
         }),
-        Thing::Picture(image, width, height) => moved(surface, item, |surface| {
-            if let Some(size) = Size::from_wh(*width, *height) {
-                surface.draw_image(image.clone(), size);
+        Thing::Picture(digest, width, height) => moved(surface, item, |surface| {
+            let size = Size::from_wh(*width, *height);
+            if let Some((image, size)) = image(photos, digest).zip(size) {
+                surface.draw_image(image, size);
             }
         }),
         Thing::Rule(length, thickness) => {

@@ -8,6 +8,7 @@ use super::stack::{Item, Stack, Thing};
 use super::tree::{Kind, Node};
 use super::{Front, Unwritten};
 use crate::labels::Label;
+use crate::photo::NoPhotos;
 use crate::sheet::Frame;
 use baywalk_shapes::frame::frame;
 use baywalk_shapes::{Drawing, Path, Role};
@@ -31,7 +32,7 @@ pub(crate) fn labels(
     words: &Words,
     front: &Front<'_>,
 ) -> Result<Vec<u8>, Unwritten> {
-    let mut setter = Setter::new(paper)?;
+    let mut setter = Setter::new(paper, &NoPhotos)?;
     setter.head(title, &[note.to_owned()]);
     setter.flow.gap(6.0);
     let list = setter.node(Kind::List);
@@ -57,7 +58,7 @@ pub(crate) fn labels(
     setter.emit(words, front)
 }
 
-impl Setter {
+impl Setter<'_> {
     fn one_label(&mut self, label: &Label, width: f32, list: Node) -> Stack {
         let item = self.under(list, Kind::Item);
         let said = self.under(item, Kind::Said);

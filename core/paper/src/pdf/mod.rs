@@ -21,6 +21,7 @@ pub use size::Paper;
 
 pub(crate) use labels::labels;
 
+use crate::photo::Photos;
 use crate::sheet::Sheet;
 use baywalk_words::{Arg, Words};
 use setter::Setter;
@@ -53,15 +54,20 @@ impl std::error::Error for Unwritten {}
 
 impl Sheet {
     /// The sheet as PDF: tagged, with bookmarks and embedded type, in black, grey and white. Photos
-    /// are the bytes that were handed over. The same sheet makes the same bytes. The sheet is used
-    /// up: each photo is let go as soon as it is written, so that memory is twice the file at most.
+    /// are the bytes that are handed over; each is asked for twice, so that no two are held at once
+    /// beside the file. The same sheet makes the same bytes.
     ///
     /// # Errors
     /// [`Unwritten`], which is a fault of this program.
-    pub fn pdf(self, paper: Paper, words: &Words) -> Result<Vec<u8>, Unwritten> {
-        let mut setter = Setter::new(paper)?;
+    pub fn pdf(
+        &self,
+        paper: Paper,
+        words: &Words,
+        photos: &dyn Photos,
+    ) -> Result<Vec<u8>, Unwritten> {
+        let mut setter = Setter::new(paper, photos)?;
         setter.head(&self.title, &self.under);
-        for part in self.parts {
+        for part in &self.parts {
             setter.part(part);
         }
         setter.foot(&self.foot);

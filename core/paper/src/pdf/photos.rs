@@ -6,7 +6,7 @@ use super::setter::Setter;
 use super::size::points;
 use super::stack::{Stack, Thing};
 use super::tree::Kind;
-use crate::photo::Photo;
+use crate::photo::{Photo, Photos};
 use krilla::image::Image;
 
 /// Room between two photos.
@@ -14,15 +14,14 @@ const BETWEEN: f32 = 12.0;
 /// How high a photo may stand.
 const HIGHEST: f32 = 210.0;
 
-impl Setter {
-    pub(super) fn photos(&mut self, photos: Vec<Photo>) {
+impl Setter<'_> {
+    pub(super) fn photos(&mut self, photos: &[Photo]) {
         let width = (self.flow.width() - BETWEEN) / 2.0;
         self.flow.gap(4.0);
-        let mut photos = photos.into_iter().peekable();
-        while photos.peek().is_some() {
+        for pair in photos.chunks(2) {
             let mut stack = Stack::default();
             let mut x = 0.0;
-            for photo in photos.by_ref().take(2) {
+            for photo in pair {
                 stack.stack(self.photo(photo, width), x, 0.0);
                 x += width + BETWEEN;
             }
@@ -31,15 +30,13 @@ impl Setter {
         }
     }
 
-    fn photo(&mut self, photo: Photo, width: f32) -> Stack {
+    fn photo(&mut self, photo: &Photo, width: f32) -> Stack {
         let mut stack = Stack::default();
-        let aloud = photo.aloud();
-        let jpeg = photo.jpeg.map(|jpeg| jpeg.0);
-        let image = jpeg.and_then(|bytes| Image::from_jpeg(bytes.into(), true).ok());
-        if let Some(image) = image {
-            let node = self.node(Kind::Figure(aloud));
+        if let Some(image) = image(self.photos, &photo.digest) {
+            let node = self.node(Kind::Figure(photo.aloud()));
             let (wide, high) = fitted(image.size(), width);
-            stack.add(0.0, high, Thing::Picture(image, wide, high), Some(node));
+            let picture = Thing::Picture(photo.digest.clone(), wide, high);
+            stack.add(0.0, high, picture, Some(node));
             stack.gap(2.0);
         }
         let node = self.node(Kind::Paragraph);
@@ -50,6 +47,11 @@ impl Setter {
         }
         stack
     }
+}
+
+/// A picture by its digest, where it is there and can be read.
+pub(super) fn image(photos: &dyn Photos, digest: &str) -> Option<Image> {
+    Image::from_jpeg(photos.jpeg(digest)?.into(), true).ok()
 }
 
 /// Width and height of a picture in the room that it has, its shape kept.

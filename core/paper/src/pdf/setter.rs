@@ -7,6 +7,7 @@ use super::size::Paper;
 use super::stack::{Stack, Thing};
 use super::tree::{Kind, Node};
 use super::{Front, Unwritten, emit, numbered};
+use crate::photo::Photos;
 use crate::sheet::Part;
 use baywalk_words::{Arg, Words};
 use std::num::NonZeroU16;
@@ -15,18 +16,20 @@ use std::num::NonZeroU16;
 pub(super) const BODY: Type = Type::plain(9.0);
 
 /// The pages, the type, and the section that is being written.
-pub(super) struct Setter {
+pub(super) struct Setter<'a> {
     pub(super) flow: Flow,
     pub(super) faces: Faces,
     pub(super) section: Option<Node>,
+    pub(super) photos: &'a dyn Photos,
 }
 
-impl Setter {
-    pub(super) fn new(paper: Paper) -> Result<Self, Unwritten> {
+impl<'a> Setter<'a> {
+    pub(super) fn new(paper: Paper, photos: &'a dyn Photos) -> Result<Self, Unwritten> {
         Ok(Self {
             flow: Flow::new(paper),
             faces: Faces::read().ok_or_else(|| Unwritten("type".into()))?,
             section: None,
+            photos,
         })
     }
 
@@ -45,7 +48,7 @@ impl Setter {
     }
 
     /// A part with its heading under a line.
-    pub(super) fn part(&mut self, part: Part) {
+    pub(super) fn part(&mut self, part: &Part) {
         self.section = Some(self.flow.tree.add(None, Kind::Section));
         if part.apart && self.flow.pages.len() == 1 {
             self.flow.turn();
@@ -55,7 +58,7 @@ impl Setter {
         self.flow.mark(1, &part.title);
         self.flow.rule(1.2, None);
         self.title(2, &part.title, Type::strong(12.5), 4.0, None);
-        for block in part.blocks {
+        for block in &part.blocks {
             self.block(block);
         }
     }
@@ -129,7 +132,7 @@ impl Setter {
     /// The pages as bytes.
     pub(super) fn emit(mut self, words: &Words, front: &Front<'_>) -> Result<Vec<u8>, Unwritten> {
         let number = |page, pages| numbered(words, page, pages);
-        emit::emit(self.flow, &mut self.faces, front, &number)
+        emit::emit(&self.flow, &mut self.faces, self.photos, front, &number)
     }
 
     /// A node of the section that is being written.

@@ -3,7 +3,6 @@
 use super::line::Line;
 use super::tree::Node;
 use baywalk_shapes::Drawing;
-use krilla::image::Image;
 
 /// What is put on a page.
 #[derive(Clone)]
@@ -12,8 +11,8 @@ pub(super) enum Thing {
     Line(Line),
     /// A drawing without its labels, so many points a unit.
     Drawing(Drawing, f32),
-    /// A picture of a width and height.
-    Picture(Image, f32, f32),
+    /// A picture by its digest, of a width and height.
+    Picture(String, f32, f32),
     /// A level line of a length and a thickness.
     Rule(f32, f32),
     /// An empty frame of a width, a height and a thickness.

@@ -12,7 +12,7 @@ const BETWEEN: f32 = 7.0;
 /// Room above and below the text of a row.
 const AROUND: f32 = 2.0;
 
-impl Setter {
+impl Setter<'_> {
     pub(super) fn table(&mut self, table: &Table) {
         let node = self.node(Kind::Table);
         let caption = self.under(node, Kind::Caption);

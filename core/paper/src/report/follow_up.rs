@@ -2,7 +2,6 @@
 
 use super::view::View;
 use super::{Facts, bays, cautions, findings, out, photos, verify};
-use crate::photo::Photos;
 use crate::sheet::{Block, Cell, Part, Sheet};
 use baywalk_domain::finding::{About, Finding};
 use baywalk_domain::ids::BayId;
@@ -12,16 +11,10 @@ use baywalk_words::Words;
 /// The sheet of one finding: what is asked, where it is, what was found and done, photos, what is
 /// alive, and lines to fill in. The facts are those of the walk that raised it.
 #[must_use]
-pub fn follow_up(
-    facts: &Facts<'_>,
-    finding: &Finding,
-    words: &Words,
-    photos: &dyn Photos,
-) -> Sheet {
+pub fn follow_up(facts: &Facts<'_>, finding: &Finding, words: &Words) -> Sheet {
     let view = View {
         facts: *facts,
         words,
-        photos,
     };
     let kind = view.headed(finding.raised.kind);
     let about = words.about(finding.raised.about, facts.book);

@@ -28,7 +28,6 @@ mod view;
 pub use facts::{Asked, Facts, LedgerHead};
 pub use follow_up::follow_up;
 
-use crate::photo::Photos;
 use crate::sheet::{Block, Part, Sheet};
 use baywalk_words::Words;
 use view::View;
@@ -41,17 +40,16 @@ use view::View;
 /// use baywalk_paper::photo::NoPhotos;
 /// # fn facts() -> (baywalk_paper::report::Facts<'static>, baywalk_words::Words) { todo!() }
 /// let (facts, words) = facts();
-/// let report = baywalk_paper::report::sheet(&facts, &words, &NoPhotos);
-/// let pdf = report.pdf(Paper::A4, &words)?;
+/// let report = baywalk_paper::report::sheet(&facts, &words);
+/// let pdf = report.pdf(Paper::A4, &words, &NoPhotos)?;
 /// assert!(pdf.starts_with(b"%PDF-1.7"));
 /// # Ok::<(), baywalk_paper::Unwritten>(())
 /// ```
 #[must_use]
-pub fn sheet(facts: &Facts<'_>, words: &Words, photos: &dyn Photos) -> Sheet {
+pub fn sheet(facts: &Facts<'_>, words: &Words) -> Sheet {
     let view = View {
         facts: *facts,
         words,
-        photos,
     };
     Sheet {
         language: words.locale().to_owned(),

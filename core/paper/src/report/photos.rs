@@ -1,13 +1,12 @@
 //! The photos of a walk: number, what each shows and when, caption, pins, digest.
 
 use super::view::View;
-use crate::photo::{Jpeg, Photo};
+use crate::photo::Photo;
 use crate::sheet::Block;
 use baywalk_domain::finding::About;
 use baywalk_domain::ids::{BayId, PointId};
 use baywalk_domain::rig::Point;
 use baywalk_domain::walk::Act;
-use std::sync::Arc;
 
 /// The photos of a place, under a line that says so; nothing where there are none.
 pub(super) fn blocks(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Vec<Block> {
@@ -23,7 +22,6 @@ pub(super) fn blocks(view: &View<'_>, here: &dyn Fn(About) -> bool) -> Vec<Block
 }
 
 fn photo(view: &View<'_>, place: usize, about: About, digest: &str, caption: &str) -> Photo {
-    let jpeg = view.photos.jpeg(digest);
     let lines = [
         caption.to_owned(),
         pins(view, about, digest),
@@ -38,7 +36,7 @@ fn photo(view: &View<'_>, place: usize, about: About, digest: &str, caption: &st
     Photo {
         head: head.join(", "),
         lines: told.collect(),
-        jpeg: jpeg.map(|bytes| Jpeg(Arc::new(bytes))),
+        digest: digest.to_owned(),
     }
 }
 

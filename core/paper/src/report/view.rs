@@ -1,7 +1,6 @@
 //! What every part of a report asks for: words, and the names of things.
 
 use super::Facts;
-use crate::photo::Photos;
 use crate::sheet::{Block, Cell, Column, Table};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::About;
@@ -17,7 +16,6 @@ use chrono::{DateTime, FixedOffset};
 pub(super) struct View<'a> {
     pub(super) facts: Facts<'a>,
     pub(super) words: &'a Words,
-    pub(super) photos: &'a dyn Photos,
 }
 
 impl<'a> View<'a> {

@@ -2,9 +2,10 @@
 //! again. What other programs read of it is checked in `tests/python/test_paper.py`.
 
 use crate::hostile::{long, nasty, odd};
-use crate::scene::{OnePhoto, Scene, html, words};
+use crate::scene::{OnePhoto, Scene, html, html_with, words};
 use baywalk_domain::finding::FindingKind;
 use baywalk_paper::Paper;
+use baywalk_paper::photo::NoPhotos;
 
 fn keep(name: &str, bytes: &[u8]) {
     let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR"));
@@ -23,7 +24,10 @@ fn any_text_can_be_set_on_any_paper() {
         let papers = if name == "long" { 1 } else { 2 };
         for paper in Paper::ALL.into_iter().take(papers) {
             let scene = Scene::new(pen);
-            let bytes = scene.sheet("es").pdf(paper, &words("es")).unwrap();
+            let bytes = scene
+                .sheet("es")
+                .pdf(paper, &words("es"), &NoPhotos)
+                .unwrap();
             assert!(bytes.starts_with(b"%PDF-1.7"), "{name}");
             keep(&format!("{name}-{}", paper.name()), &bytes);
         }
@@ -34,7 +38,10 @@ fn any_text_can_be_set_on_any_paper() {
 fn the_same_report_makes_the_same_bytes() {
     let once = || {
         let scene = Scene::new(str::to_owned);
-        scene.sheet("en").pdf(Paper::Letter, &words("en")).unwrap()
+        scene
+            .sheet("en")
+            .pdf(Paper::Letter, &words("en"), &NoPhotos)
+            .unwrap()
     };
     assert!(once() == once());
 }
@@ -42,13 +49,13 @@ fn the_same_report_makes_the_same_bytes() {
 #[test]
 fn a_photo_stays_byte_for_byte_what_it_was() {
     let photos = OnePhoto::grey();
-    let sheet = Scene::new(str::to_owned).sheet_with("en", &photos);
-    let bytes = sheet.clone().pdf(Paper::A4, &words("en")).unwrap();
+    let sheet = Scene::new(str::to_owned).sheet("en");
+    let bytes = sheet.pdf(Paper::A4, &words("en"), &photos).unwrap();
     let inside = bytes
         .windows(photos.0.len())
         .any(|window| window == photos.0);
     assert!(inside);
-    let page = html(&sheet);
+    let page = html_with(&sheet, &photos);
     let (_, picture) = page.split_once("data:image/jpeg;base64,").unwrap();
     assert!(picture.contains("\"><figcaption>"));
     assert!(page.contains("<img alt=\"photo 1, F8, N in, shore"));
@@ -67,7 +74,7 @@ fn the_sheet_of_each_finding_can_be_set() {
     for kind in FindingKind::ALL {
         let sheet = scene.follow_up("es", *kind);
         assert!(html(&sheet).contains("class=\"blanks\""));
-        let bytes = sheet.pdf(Paper::Letter, &words("es")).unwrap();
+        let bytes = sheet.pdf(Paper::Letter, &words("es"), &NoPhotos).unwrap();
         assert!(bytes.len() > 10_000);
     }
 }

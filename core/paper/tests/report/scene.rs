@@ -58,14 +58,9 @@ impl Scene {
         }
     }
 
-    /// The report, without a format and without photos.
+    /// The report, without a format.
     pub(crate) fn sheet(&self, language: &str) -> Sheet {
-        sheet(&self.facts(), &words(language), &NoPhotos)
-    }
-
-    /// The report with a photo behind every digest.
-    pub(crate) fn sheet_with(&self, language: &str, photos: &dyn Photos) -> Sheet {
-        sheet(&self.facts(), &words(language), photos)
+        sheet(&self.facts(), &words(language))
     }
 
     /// The sheet of a finding.
@@ -74,7 +69,7 @@ impl Scene {
         let finding = findings
             .find(|finding| finding.raised.kind == kind)
             .unwrap();
-        follow_up(&self.facts(), finding, &words(language), &NoPhotos)
+        follow_up(&self.facts(), finding, &words(language))
     }
 
     /// The report as HTML.
@@ -107,10 +102,15 @@ pub(crate) fn words(language: &str) -> Words {
     Words::for_locales(&[language])
 }
 
-/// A sheet as HTML.
+/// A sheet as HTML, without photos.
 pub(crate) fn html(sheet: &Sheet) -> String {
+    html_with(sheet, &NoPhotos)
+}
+
+/// A sheet as HTML.
+pub(crate) fn html_with(sheet: &Sheet, photos: &dyn Photos) -> String {
     let mut page = Vec::new();
-    sheet.html(&mut page).unwrap();
+    sheet.html(photos, &mut page).unwrap();
     String::from_utf8(page).unwrap()
 }
 

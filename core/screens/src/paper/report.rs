@@ -30,8 +30,8 @@ pub fn write(core: &Core, walk: WalkId, wanted: &Wanted, path: &Path) -> Result<
     let told = Told::read(core, walk)?;
     let photos = told.state.photos.iter().map(|(_, digest, _)| digest);
     let album = Album::of(&core.logbook, photos, wanted);
-    let page = report::sheet(&told.facts(), &core.words, &album);
-    save(core, page, wanted, path)
+    let page = report::sheet(&told.facts(), &core.words);
+    save(core, &page, &album, wanted, path)
 }
 
 /// Writes the sheet of one finding, called by its number in the list, to a file.
@@ -51,8 +51,8 @@ pub fn write_follow_up(
     let told = Told::read(core, walk)?;
     let photos = told.state.photos.iter().map(|(_, digest, _)| digest);
     let album = Album::of(&core.logbook, photos, wanted);
-    let page = report::follow_up(&told.facts(), &finding, &core.words, &album);
-    save(core, page, wanted, path)
+    let page = report::follow_up(&told.facts(), &finding, &core.words);
+    save(core, &page, &album, wanted, path)
 }
 
 /// What a report tells of, read once.

@@ -1,6 +1,6 @@
 //! Writing a file as a whole or not at all.
 
-use super::{Format, Wanted};
+use super::{Album, Format, Wanted};
 use crate::{Core, Problem, ProblemKind};
 use baywalk_paper::{Sheet, Unwritten};
 use std::fs::File;
@@ -8,13 +8,19 @@ use std::io::{self, BufWriter};
 use std::path::Path;
 
 /// Writes a sheet to a file, in the format that is asked for.
-pub(crate) fn save(core: &Core, sheet: Sheet, wanted: &Wanted, path: &Path) -> Result<(), Problem> {
+pub(crate) fn save(
+    core: &Core,
+    sheet: &Sheet,
+    album: &Album,
+    wanted: &Wanted,
+    path: &Path,
+) -> Result<(), Problem> {
     match wanted.format {
         Format::Html => {
-            whole(path, |out| sheet.html(out)).map_err(|fault| cant(core, path, &fault))
+            whole(path, |out| sheet.html(album, out)).map_err(|fault| cant(core, path, &fault))
         }
         Format::Pdf(paper) => {
-            let bytes = sheet.pdf(paper, &core.words);
+            let bytes = sheet.pdf(paper, &core.words, album);
             let bytes = bytes.map_err(|fault| unwritten(core, &fault))?;
             save_bytes(core, &bytes, path)
         }
