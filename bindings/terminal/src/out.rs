@@ -82,8 +82,14 @@ pub(crate) fn file(words: &Words, path: &Path, text: &str) -> Result<(), Problem
             ];
             Problem::new(ProblemKind::Input, words.fill("terminal-cant-write", &args))
         })?;
-    line(&words.fill("terminal-written", &[("path", shown.into())]));
+    written(words, path);
     Ok(())
+}
+
+/// Says that a file was written.
+pub(crate) fn written(words: &Words, path: &Path) {
+    let args = [("path", path.display().to_string().into())];
+    line(&words.fill("terminal-written", &args));
 }
 
 /// The path of an argument, where it was given.

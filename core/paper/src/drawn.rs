@@ -1,6 +1,7 @@
 //! Drawings in a page: in the colours of its style sheet, so that they follow its themes.
 
 use baywalk_shapes::Drawing;
+use baywalk_shapes::frame::Frame;
 use baywalk_shapes::palette::Palette;
 use baywalk_shapes::svg::{Told, svg};
 use std::borrow::Cow;
@@ -27,4 +28,16 @@ pub(crate) fn beside(drawing: &Drawing) -> String {
 pub(crate) fn aloud(drawing: &Drawing, title: &str, description: &str) -> String {
     let told = Told { title, description };
     svg(drawing, &PAGE, Some(told))
+}
+
+/// The name of a frame in the style sheet.
+pub(crate) const fn framed(frame: &Frame) -> &'static str {
+    match frame {
+        Frame::Label => "label",
+        Frame::Document => "document",
+        Frame::Table => "table",
+        Frame::Calculation => "calculation",
+        Frame::Unknown => "unknown",
+        Frame::LeaveAlone => "leave",
+    }
 }

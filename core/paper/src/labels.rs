@@ -1,9 +1,10 @@
 //! Labels for bays and terminals: words that are read in a bay, torque with its basis, and the id.
 
 use crate::pdf::{self, Front, Paper, Unwritten};
-use crate::sheet::{Frame, Tag};
+use crate::sheet::Tag;
 use baywalk_domain::rig::{Bay, Book, Point, PointKind};
 use baywalk_domain::torque::{Action, Advice, Past, Practice, advise};
+use baywalk_shapes::frame::Frame;
 use baywalk_words::{Arg, Words};
 
 /// One label.
@@ -25,7 +26,6 @@ pub struct Labels {
     language: String,
     title: String,
     note: String,
-    foot: String,
     edition: String,
     identity: String,
     labels: Vec<Label>,
@@ -59,7 +59,6 @@ pub fn labels(
         language: words.locale().to_owned(),
         title: words.fill("report-labels-title", &rig),
         note: words.say("report-labels-note"),
-        foot: words.fill("report-labels-title", &rig),
         edition: edition.to_owned(),
         identity: format!("labels {}", book.rig.id),
         labels,
@@ -89,7 +88,7 @@ impl Labels {
             language: &self.language,
             edition: &self.edition,
             identity: &self.identity,
-            foot: &self.foot,
+            foot: &self.title,
         };
         let head = (self.title.as_str(), self.note.as_str());
         pdf::labels(head, &self.labels, paper, words, &front)
@@ -139,7 +138,7 @@ fn of_point(point: &Point, practice: &Practice, words: &Words) -> Label {
 fn framed(advice: &Advice, words: &Words) -> (Frame, String) {
     match (&advice.target, advice.action) {
         (Some(target), Action::CheckThenSet) => {
-            (Frame::of(target.basis.kind()), words.torque(&target.torque))
+            (target.basis.kind().into(), words.torque(&target.torque))
         }
         (_, action) => (Frame::Unknown, words.code(action)),
     }

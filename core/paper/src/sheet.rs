@@ -3,8 +3,8 @@
 //! Nothing here is markup. Every string is text as people read it.
 
 use crate::photo::Photo;
-use baywalk_domain::torque::BasisKind;
 use baywalk_shapes::Drawing;
+use baywalk_shapes::frame::Frame;
 
 /// A whole paper. [`Sheet::html`] and [`Sheet::pdf`] write the same in the same order.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,39 +117,6 @@ pub(crate) struct Cell {
 pub(crate) enum Tag {
     Bay(String),
     Point(String),
-}
-
-/// The frame of a figure, which tells where the figure comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Frame {
-    Label,
-    Document,
-    Table,
-    Calculation,
-    Unknown,
-}
-
-impl Frame {
-    /// The frame of a basis.
-    pub(crate) const fn of(basis: BasisKind) -> Self {
-        match basis {
-            BasisKind::Label => Self::Label,
-            BasisKind::Document => Self::Document,
-            BasisKind::Table => Self::Table,
-            BasisKind::Calculation => Self::Calculation,
-        }
-    }
-
-    /// The name of the frame in a style sheet.
-    pub(crate) const fn name(self) -> &'static str {
-        match self {
-            Self::Label => "label",
-            Self::Document => "document",
-            Self::Table => "table",
-            Self::Calculation => "calculation",
-            Self::Unknown => "unknown",
-        }
-    }
 }
 
 impl Tag {

@@ -34,6 +34,12 @@ impl Core {
         Problem::not_found(self.words.fill("book-no-code", &args))
     }
 
+    /// That a screen has no key with a code, in words.
+    #[must_use]
+    pub fn no_key(&self, key: &str) -> Problem {
+        Problem::input(self.words.fill("step-no-key", &[("key", key.into())]))
+    }
+
     /// What stands in the way of storing, in words.
     #[must_use]
     pub fn storage(&self, fault: &StoreFault) -> Problem {

@@ -2,13 +2,14 @@
 
 use crate::card::{Ask, Key};
 use crate::named::count;
+use crate::when::days_to_come;
 use crate::{Core, Named, Problem, Told};
 use baywalk_domain::coded::Coded;
 use baywalk_domain::finding::{Decision, Finding, FollowUp};
 use baywalk_domain::ids::{FindingId, RigId};
 use baywalk_domain::rig::Book;
 use baywalk_domain::walk::Act;
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// One finding.
@@ -60,9 +61,6 @@ pub struct FindingsScreen {
     pub keys: Vec<Key>,
 }
 
-/// The days by which something can be promised here.
-const BY: [u64; 4] = [7, 14, 28, 56];
-
 /// The findings with their keys.
 ///
 /// # Errors
@@ -109,21 +107,13 @@ fn note(line: &FindingLine) -> String {
 }
 
 fn by_when(core: &Core) -> Ask {
-    let today = core.logbook.now().date();
     let none = Named {
         code: String::new(),
         word: core.words.say("findings-no-date"),
     };
-    let days = BY
-        .iter()
-        .filter_map(|days| today.checked_add_days(Days::new(*days)));
-    let days = days.map(|day| Named {
-        code: day.to_string(),
-        word: core.words.date(day),
-    });
     Ask::Choice {
         question: core.words.say("findings-ask-by"),
-        options: std::iter::once(none).chain(days).collect(),
+        options: std::iter::once(none).chain(days_to_come(core)).collect(),
     }
 }
 
@@ -137,8 +127,7 @@ pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result
         .strip_prefix("decide ")
         .and_then(|number| number.parse().ok());
     let Some(number) = number else {
-        let args = [("key", key.into())];
-        return Err(Problem::input(core.words.fill("step-no-key", &args)));
+        return Err(core.no_key(key));
     };
     let by = Some(text(1)).filter(|day| !day.is_empty());
     decide(core, rig, number, (text(0), by, text(2)))

@@ -84,10 +84,7 @@ pub fn file(table: &Table) -> String {
 /// # Errors
 /// [`Problem`] where the logbook can't be read, or the file is there already or can't be written.
 pub fn write(core: &Core, to: &Path) -> Result<TablesScreen, Problem> {
-    let cant = |error: std::io::Error| {
-        let args = [("why", error.to_string().into())];
-        Problem::input(core.words.fill("past-cant-write", &args))
-    };
+    let cant = |error: std::io::Error| cant_write(core, &error);
     let file = File::create_new(to).map_err(cant)?;
     let synced = file.try_clone();
     let made = archive(core, file).and_then(|screen| {
@@ -114,9 +111,11 @@ pub fn archive(core: &Core, to: impl Write + Seek) -> Result<TablesScreen, Probl
     let exported = core.logbook.export(&mut entries);
     exported.map_err(|fault| core.storage(&fault))?;
     files.push(("entries.jsonl".to_owned(), entries));
-    baywalk_paper::table::archive(&files, to).map_err(|error| {
-        let args = [("why", error.to_string().into())];
-        Problem::input(core.words.fill("past-cant-write", &args))
-    })?;
+    baywalk_paper::table::archive(&files, to).map_err(|error| cant_write(core, &error))?;
     Ok(told(core, &tables))
+}
+
+fn cant_write(core: &Core, why: &dyn std::fmt::Display) -> Problem {
+    let args = [("why", why.to_string().into())];
+    Problem::input(core.words.fill("past-cant-write", &args))
 }

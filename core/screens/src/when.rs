@@ -33,8 +33,8 @@ const LIMITS: [(&str, &str); 3] = [
     ("hours", "timing-limit-hours"),
 ];
 
-/// The days by which something can be put off here.
-const LATER: [u64; 4] = [7, 14, 28, 56];
+/// The days to come that can be chosen from, where something is put off or promised.
+const TO_COME: [u64; 4] = [7, 14, 28, 56];
 
 /// When next, of a rig.
 ///
@@ -101,21 +101,24 @@ fn words(core: &Core, key: &str) -> Ask {
     }
 }
 
-/// The days until which something can be put off, from today.
+/// The days until which something can be put off.
 fn later(core: &Core) -> Ask {
-    let today = core.logbook.now().date();
-    let days = LATER
-        .iter()
-        .filter_map(|days| today.checked_add_days(Days::new(*days)));
     Ask::Choice {
         question: core.words.say("timing-ask-until"),
-        options: days
-            .map(|day| Named {
-                code: day.to_string(),
-                word: core.words.date(day),
-            })
-            .collect(),
+        options: days_to_come(core),
     }
+}
+
+/// Some days to choose from, counted from today.
+pub(crate) fn days_to_come(core: &Core) -> Vec<Named> {
+    let today = core.logbook.now().date();
+    let days = TO_COME.iter();
+    days.filter_map(|days| today.checked_add_days(Days::new(*days)))
+        .map(|day| Named {
+            code: day.to_string(),
+            word: core.words.date(day),
+        })
+        .collect()
 }
 
 /// Takes a key of the screen, with what was typed for what it asks, in order.
@@ -138,9 +141,6 @@ pub fn press(core: &mut Core, rig: RigId, key: &str, typed: &[String]) -> Result
         }
         "put_off" => due::put_off(core, rig, number, (text(0), text(1))),
         "drop_rule" => rule::drop(core, rig, number),
-        _ => {
-            let args = [("key", key.into())];
-            Err(Problem::input(core.words.fill("step-no-key", &args)))
-        }
+        _ => Err(core.no_key(key)),
     }
 }

@@ -16,10 +16,10 @@ pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
             .map_err(|_| unknown(core, "report-no-walk-id", text))?,
         None => paper::last_walk(core, rig)?,
     };
-    let out = file(matches);
-    let wanted = wanted(core, matches, &out)?;
-    paper::write(core, walk, &wanted, &out)?;
-    written(core, &out);
+    let path = file(matches);
+    let wanted = wanted(core, matches, &path)?;
+    paper::write(core, walk, &wanted, &path)?;
+    out::written(&core.words, &path);
     Ok(())
 }
 
@@ -27,17 +27,17 @@ pub(super) fn run(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
 pub(super) fn write(core: &Core, walk: WalkId, path: &Path) -> Result<(), Problem> {
     let wanted = Wanted::by_name(core, path, Paper::Letter, PhotoSize::Stored)?;
     paper::write(core, walk, &wanted, path)?;
-    written(core, path);
+    out::written(&core.words, path);
     Ok(())
 }
 
 /// Writes the sheet of one finding.
 pub(super) fn follow_up(core: &Core, rig: RigId, matches: &ArgMatches) -> Result<(), Problem> {
     let number = matches.get_one::<u32>("number").copied().unwrap_or(0);
-    let out = file(matches);
-    let wanted = wanted(core, matches, &out)?;
-    paper::write_follow_up(core, rig, number, &wanted, &out)?;
-    written(core, &out);
+    let path = file(matches);
+    let wanted = wanted(core, matches, &path)?;
+    paper::write_follow_up(core, rig, number, &wanted, &path)?;
+    out::written(&core.words, &path);
     Ok(())
 }
 
@@ -46,11 +46,11 @@ pub(super) fn labels(core: &Core, matches: &ArgMatches) -> Result<(), Problem> {
     let rig = rig_of(core, matches)?;
     let only = matches.get_many::<String>("only").into_iter().flatten();
     let only: Vec<String> = only.map(|code| code.trim().to_owned()).collect();
-    let out = file(matches);
-    let count = paper::labels(core, rig, &only, paper(core, matches)?, &out)?;
+    let path = file(matches);
+    let count = paper::labels(core, rig, &only, paper(core, matches)?, &path)?;
     let args = [("count", count.into())];
     out::line(&core.words.fill("report-labels-written", &args));
-    written(core, &out);
+    out::written(&core.words, &path);
     Ok(())
 }
 
@@ -76,9 +76,4 @@ fn paper(core: &Core, matches: &ArgMatches) -> Result<Paper, Problem> {
 fn unknown(core: &Core, key: &str, found: &str) -> Problem {
     let args = [("found", found.into())];
     Problem::new(ProblemKind::Input, core.words.fill(key, &args))
-}
-
-fn written(core: &Core, path: &Path) {
-    let args = [("path", path.display().to_string().into())];
-    out::line(&core.words.fill("terminal-written", &args));
 }

@@ -135,7 +135,7 @@ impl Setter<'_> {
             stack.gap(1.5);
             self.flow.need(stack.height.min(80.0));
             self.flow.stack(stack);
-            self.flow.rule(0.4, None);
+            self.flow.rule(0.4);
         }
         self.flow.gap(5.0);
     }

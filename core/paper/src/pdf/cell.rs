@@ -5,8 +5,8 @@ use super::setter::Setter;
 use super::size::points;
 use super::stack::Stack;
 use super::tree::Node;
-use crate::sheet::{Cell, Frame, Tag};
-use baywalk_shapes::frame::{self, frame};
+use crate::sheet::{Cell, Tag};
+use baywalk_shapes::frame::{Frame, frame};
 use baywalk_shapes::{Anchor, Drawing, Label, Path, Role, Size, width_of};
 
 /// Height of the text in tables.
@@ -71,7 +71,7 @@ impl Setter<'_> {
         words.lines(lines, left, node);
         let (wide, high) = (wide + left + right, words.height + above + below);
         let drawn = frame(
-            shape(kind),
+            kind,
             f64::from(wide / FRAMED),
             f64::from(high / FRAMED),
             0.0,
@@ -85,21 +85,10 @@ impl Setter<'_> {
 /// Room between a frame and its figure: left, right, above, below.
 const fn room(kind: Frame) -> (f32, f32, f32, f32) {
     match kind {
-        Frame::Label | Frame::Unknown => (8.0, 8.0, 3.5, 3.0),
+        Frame::Label | Frame::Unknown | Frame::LeaveAlone => (8.0, 8.0, 3.5, 3.0),
         Frame::Document => (5.0, 8.0, 3.5, 3.0),
         Frame::Table => (13.0, 5.0, 5.5, 2.5),
         Frame::Calculation => (5.0, 5.0, 3.5, 3.0),
-    }
-}
-
-/// The frame among the shapes.
-pub(super) const fn shape(kind: Frame) -> frame::Frame {
-    match kind {
-        Frame::Label => frame::Frame::Label,
-        Frame::Document => frame::Frame::Document,
-        Frame::Table => frame::Frame::Table,
-        Frame::Calculation => frame::Frame::Calculation,
-        Frame::Unknown => frame::Frame::Unknown,
     }
 }
 

@@ -14,8 +14,12 @@ impl Setter<'_> {
     pub(super) fn counts(&mut self, counts: &[Count]) {
         let list = self.node(Kind::List);
         let room = self.flow.width();
-        let beside = if room < ROOM * 6.0 { 3 } else { 6 };
-        let step = room / if beside == 3 { 3.0 } else { 6.0 };
+        let (beside, share) = if room < ROOM * 6.0 {
+            (3, 3.0)
+        } else {
+            (6, 6.0)
+        };
+        let step = room / share;
         self.flow.gap(3.0);
         for row in counts.chunks(beside) {
             let mut stack = Stack::default();

@@ -2,7 +2,7 @@
 
 use super::size::Paper;
 use super::stack::{Item, Stack, Thing};
-use super::tree::{Node, Tree};
+use super::tree::Tree;
 
 /// Free edge of a page, left and right.
 const SIDE: f32 = 42.0;
@@ -163,9 +163,9 @@ impl Flow {
     }
 
     /// A level line over the whole width.
-    pub(super) fn rule(&mut self, thickness: f32, node: Option<Node>) {
+    pub(super) fn rule(&mut self, thickness: f32) {
         let mut stack = Stack::default();
-        stack.add(0.0, thickness, Thing::Rule(self.width(), thickness), node);
+        stack.add(0.0, thickness, Thing::Rule(self.width(), thickness), None);
         self.put(stack);
     }
 }

@@ -1,6 +1,6 @@
 //! A sheet of labels to cut out: two columns, each label with its QR code at the right.
 
-use super::cell::{shape, tagged};
+use super::cell::tagged;
 use super::line::Type;
 use super::setter::Setter;
 use super::size::{Paper, points};
@@ -9,8 +9,7 @@ use super::tree::{Kind, Node};
 use super::{Front, Unwritten};
 use crate::labels::Label;
 use crate::photo::NoPhotos;
-use crate::sheet::Frame;
-use baywalk_shapes::frame::frame;
+use baywalk_shapes::frame::{Frame, frame};
 use baywalk_shapes::{Drawing, Path, Role};
 use baywalk_words::Words;
 use qrcodegen::{QrCode, QrCodeEcc};
@@ -112,7 +111,7 @@ impl Setter<'_> {
         words.lines(lines, side * 1.5, said);
         let (wide, high) = (wide + side * 3.0, words.height + 11.0);
         let (units, tall) = (f64::from(wide / FRAMED), f64::from(high / FRAMED));
-        let drawn = frame(shape(kind), units, tall, 0.0);
+        let drawn = frame(kind, units, tall, 0.0);
         let mut stack = self.drawing(&drawn, FRAMED, None, None);
         stack.stack(words, 0.0, 7.0);
         stack

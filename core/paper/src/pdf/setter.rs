@@ -56,7 +56,7 @@ impl<'a> Setter<'a> {
         self.flow.gap(11.0);
         self.flow.need(60.0);
         self.flow.mark(1, &part.title);
-        self.flow.rule(1.2, None);
+        self.flow.rule(1.2);
         self.title(2, &part.title, Type::strong(12.5), 4.0, None);
         for block in &part.blocks {
             self.block(block);
@@ -106,7 +106,7 @@ impl<'a> Setter<'a> {
         self.section = None;
         self.flow.gap(12.0);
         self.flow.need(24.0);
-        self.flow.rule(1.2, None);
+        self.flow.rule(1.2);
         self.flow.gap(3.0);
         self.text(text, BODY);
     }

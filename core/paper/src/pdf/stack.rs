@@ -7,7 +7,7 @@ use baywalk_shapes::Drawing;
 /// What is put on a page.
 #[derive(Clone)]
 pub(super) enum Thing {
-    /// A line of text, in white where it stands on black.
+    /// A line of text.
     Line(Line),
     /// A drawing without its labels, so many points a unit.
     Drawing(Drawing, f32),

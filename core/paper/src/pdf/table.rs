@@ -71,7 +71,7 @@ impl Setter<'_> {
                 self.flow.put(first);
             }
         }
-        self.flow.rule(0.4, None);
+        self.flow.rule(0.4);
     }
 
     /// Left edge and width of each column.

@@ -1,11 +1,12 @@
 //! The torque of a point: the figure in the frame that tells its basis, with basis and source.
 
 use super::view::View;
-use crate::sheet::{Cell, Frame};
+use crate::sheet::Cell;
 use baywalk_domain::rig::{Point, TorqueBasis};
 use baywalk_domain::torque::{Action, BasisKind};
 use baywalk_domain::units::{Stated, TorqueUnit};
 use baywalk_domain::walk::{AdviceShown, PointRecord};
+use baywalk_shapes::frame::Frame;
 
 /// A figure with where it comes from.
 pub(super) struct Figure<'a> {
@@ -44,7 +45,7 @@ pub(super) fn cell(view: &View<'_>, point: &Point, record: Option<&PointRecord>)
     let advice = advice(record);
     if let Some(figure) = figure(point, record) {
         return Cell::default()
-            .framed(Frame::of(figure.basis), view.torque(figure.torque))
+            .framed(figure.basis.into(), view.torque(figure.torque))
             .with([from(view, figure.basis, figure.source)]);
     }
     match advice.map(|advice| advice.action) {

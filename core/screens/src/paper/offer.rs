@@ -69,10 +69,7 @@ pub fn write_by_key(
         ("labels", _) => {
             labels(core, rig, &[], paper, &path)?;
         }
-        _ => {
-            let args = [("key", key.into())];
-            return Err(Problem::input(core.words.fill("step-no-key", &args)));
-        }
+        _ => return Err(core.no_key(key)),
     }
     Ok(path)
 }

@@ -6,6 +6,7 @@ import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.Spacer
 import androidx.compose.foundation.layout.fillMaxWidth
@@ -128,4 +129,13 @@ private fun Number(text: String, modifier: Modifier) {
 @Composable
 fun Hairline() {
     Spacer(Modifier.fillMaxWidth().height(1.dp).background(tokens.hair))
+}
+
+/** Lines under a heading and a dividing line; nothing where there are none. */
+@Composable
+fun ColumnScope.Listed(title: String, lines: List<String>) {
+    if (lines.isEmpty()) return
+    Hairline()
+    Words(title, Type.Heading)
+    lines.forEach { Words(it, Type.Body) }
 }

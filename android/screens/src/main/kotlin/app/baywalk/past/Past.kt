@@ -7,6 +7,7 @@ import androidx.compose.ui.Modifier
 import app.baywalk.design.Hairline
 import app.baywalk.design.Head
 import app.baywalk.design.Key
+import app.baywalk.design.Listed
 import app.baywalk.design.Painted
 import app.baywalk.design.Sheet
 import app.baywalk.design.Type
@@ -53,14 +54,6 @@ fun PastScreen(state: PastState, send: (PastEvent) -> Unit, onBack: () -> Unit) 
         Listed(say("shell-past-why"), screen.why)
         Moved(screen.moved, send)
     }
-}
-
-@Composable
-private fun ColumnScope.Listed(title: String, lines: List<String>) {
-    if (lines.isEmpty()) return
-    Hairline()
-    Words(title, Type.Heading)
-    lines.forEach { Words(it, Type.Body) }
 }
 
 /** The points that have moved before; each leads to its own past. */

@@ -1,7 +1,6 @@
 package app.baywalk.result
 
 import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
@@ -10,6 +9,7 @@ import app.baywalk.design.Cautions
 import app.baywalk.design.Hairline
 import app.baywalk.design.Head
 import app.baywalk.design.Key
+import app.baywalk.design.Listed
 import app.baywalk.design.Painted
 import app.baywalk.design.Sheet
 import app.baywalk.design.Type
@@ -53,12 +53,4 @@ fun ResultScreen(state: ResultState, send: (ResultEvent) -> Unit, onBack: () -> 
         Words(screen.backup.orEmpty(), Type.Body)
         Words(screen.calendar.orEmpty(), Type.Body)
     }
-}
-
-@Composable
-private fun ColumnScope.Listed(title: String, lines: List<String>) {
-    if (lines.isEmpty()) return
-    Hairline()
-    Words(title, Type.Heading)
-    lines.forEach { Words(it, Type.Body) }
 }
